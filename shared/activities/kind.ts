@@ -1,0 +1,64 @@
+import type { z } from 'zod';
+import type { Stream } from '../chance/index.ts';
+import type { Fault } from '../lesson/problem.ts';
+import type { Band } from '../library/bands.ts';
+import type { Library } from '../library/library.ts';
+
+/** What a kind may look at while it compiles one block. */
+export interface CompileContext {
+  readonly library: Library;
+  /** The site the lesson names; its finds are the ones a block may name. */
+  readonly siteId: string;
+  readonly bands: readonly Band[];
+  /** A stream of its own for this block: adding another block never reshuffles it. */
+  readonly chance: Stream;
+}
+
+/** What every compiled activity holds, whatever its kind. */
+export interface ActivityBase {
+  readonly id: string;
+  readonly kind: string;
+  readonly title: string;
+  readonly minutes: number;
+}
+
+/** What every play holds: which activity it answers. */
+export interface PlayBase {
+  readonly activity: string;
+}
+
+/** What a scorer says of one play: agreement beyond guessing, with its working. */
+export interface Score {
+  /** 0 at guessing, 1 at full agreement; below 0 where guessing would do better; null where nothing can be said. */
+  readonly score: number | null;
+  /** The share (0 to 1) that guessing with the same choices would agree. */
+  readonly guess: number | null;
+  /** Everything needed to check the score by hand; plain JSON. */
+  readonly working: Readonly<Record<string, unknown>>;
+}
+
+/** One printed sheet as data: the page decides how it looks, the kind decides what it says. */
+export interface Sheet {
+  readonly part: 'cards' | 'pupil-sheet' | 'answers';
+  readonly title: string;
+  readonly content: unknown;
+}
+
+/** A compiled activity, or none where a fault is an error. */
+export interface Compiled<Activity> {
+  readonly activity: Activity | null;
+  readonly faults: readonly Fault[];
+}
+
+/** The contract every kind meets: four files, one entry in the registry. */
+export interface Kind<Block, Activity extends ActivityBase, Play extends PlayBase, Outcome extends Score = Score> {
+  readonly schema: z.ZodType<Block>;
+  readonly playSchema: z.ZodType<Play>;
+  readonly compile: (id: string, block: Block, context: CompileContext) => Compiled<Activity>;
+  readonly score: (activity: Activity, play: Play) => Outcome;
+  /** The play that agrees with the record throughout; the laws score it at 1. */
+  readonly record: (activity: Activity) => Play;
+  /** A play by guessing with a stream; the laws hold that its score averages 0. */
+  readonly guess: (activity: Activity, chance: Stream) => Play;
+  readonly paper: (activity: Activity) => readonly Sheet[];
+}

@@ -1,0 +1,49 @@
+/** What a drawing needs to know of a find; a `Find` of the library with its attributes laid flat. Lengths in mm. */
+export interface FindToDraw {
+  readonly id: string;
+  readonly objectType: string;
+  readonly material: string;
+  readonly state: string;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly thicknessMm: number;
+  readonly count: number;
+  readonly side?: 'left' | 'right';
+  readonly decoration?: string;
+}
+
+/** A drawing as SVG markup in millimetres, without its outer element. */
+export interface Drawing {
+  /** Markup inside the `<svg>` or `<symbol>`: unscaled millimetres, no ids, classes and `data-part` only. */
+  readonly markup: string;
+  /** The drawn box, in mm, scale bar and extra views included: goes into `viewBox`. */
+  readonly viewBox: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+}
+
+export interface PitToDraw {
+  readonly id: string;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly depthMm: number;
+  readonly profile: 'bowl' | 'steep-sided';
+}
+
+/** Where a find lies in the plan, in mm from the plan's top left corner. */
+export interface PlanPlace {
+  readonly id: string;
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly turnDegrees: number;
+  /** How much larger than the plan's scale the find is drawn, so that it can be seen and pressed. */
+  readonly enlarged: number;
+  /** Where its number stands, clear of every find and of every other number. */
+  readonly tag: { readonly xMm: number; readonly yMm: number };
+}
+
+export interface PitPlan {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** Edge, hachures, base, stones, north arrow and scale; no finds. */
+  readonly markup: string;
+  readonly places: readonly PlanPlace[];
+}

@@ -1,0 +1,93 @@
+import type { Point } from './point.ts';
+
+/** Every code a problem may carry: noun, then fault, sorted. Each has words in help and a broken file in the tests. */
+export const PROBLEM_CODES = [
+  'block-empty',
+  'block-unclosed',
+  'column-missing',
+  'column-repeated',
+  'column-unknown',
+  'cell-unreadable',
+  'file-empty',
+  'file-too-long',
+  'find-homeless',
+  'find-repeated',
+  'find-unknown',
+  'finds-look-alike',
+  'finds-too-few',
+  'finds-too-many',
+  'head-missing',
+  'head-unclosed',
+  'html-refused',
+  'key-missing',
+  'key-refused',
+  'key-repeated',
+  'key-unknown',
+  'kind-unknown',
+  'link-unsafe',
+  'mass-doubtful',
+  'minutes-over',
+  'minutes-under',
+  'reason-missing',
+  'row-ragged',
+  'site-unknown',
+  'source-unknown',
+  'tray-empty',
+  'tray-overlap',
+  'tray-repeated',
+  'tray-unknown',
+  'trays-too-many',
+  'value-unfit',
+  'word-unknown',
+  'yaml-unreadable',
+] as const;
+
+export type ProblemCode = (typeof PROBLEM_CODES)[number];
+
+/** An error stops its own lesson; a caution does not. */
+export type ProblemGrade = 'error' | 'caution';
+
+/** A mend that can be pressed: replace the text from one offset to another. */
+export interface Edit {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+}
+
+/** Something wrong in a file: where, what was expected, what stood there, how to put it right. */
+export interface Problem {
+  readonly code: ProblemCode;
+  readonly grade: ProblemGrade;
+  readonly file: string;
+  readonly from: Point;
+  readonly to: Point;
+  readonly expected: string;
+  readonly received: string;
+  readonly mend: string;
+  readonly edit?: Edit;
+}
+
+/** A key or index on the way to a value: `['also', 0, 'tray']`. */
+export type Path = readonly (string | number)[];
+
+/** A problem that knows its place only as a path within a block or a file's data; the reader turns it into a {@link Problem}. */
+export interface Fault {
+  readonly code: ProblemCode;
+  readonly grade: ProblemGrade;
+  readonly path: Path;
+  /** Point at the key itself, not at its value. */
+  readonly atKey?: boolean;
+  readonly expected: string;
+  readonly received: string;
+  readonly mend: string;
+  /** What to write instead of the value at `path` (or of the key, with `atKey`). */
+  readonly replacement?: string;
+}
+
+/** True when a list holds something that stops its lesson. @example hasErrors([]) // false */
+export const hasErrors = (problems: readonly { readonly grade: ProblemGrade }[]): boolean =>
+  problems.some((problem) => problem.grade === 'error');
+
+/** Orders problems by place, then by code, so that the same file always tells them alike. */
+export const byPlace = (a: Problem, b: Problem): number =>
+  a.from.offset - b.from.offset || a.to.offset - b.to.offset || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);

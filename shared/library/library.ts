@@ -1,0 +1,132 @@
+import type { Band } from './bands.ts';
+import type { Status } from './status.ts';
+
+/** The attributes of a find a lesson may sort by; each has its values in the vocabulary. */
+export const ATTRIBUTES = ['material', 'made-by', 'used-for', 'age', 'state', 'object-type'] as const;
+export type Attribute = (typeof ATTRIBUTES)[number];
+
+export const STATES = ['whole', 'broken', 'burnt', 'worn'] as const;
+export const ROLES = ['evidence', 'decoy-natural', 'decoy-modern', 'decoy-older'] as const;
+
+/** An object from a pit, with what was recorded of it. Lengths in mm, mass in g. */
+export interface Find {
+  /** Pit and small-find number: `P3-124`. One in a library. */
+  readonly id: string;
+  readonly pit: string;
+  readonly smallFind: number;
+  /** The fill it lay in. */
+  readonly context: number;
+  readonly attributes: Readonly<Record<Attribute, string>>;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly thicknessMm: number;
+  readonly massG?: number;
+  /** How many pieces this row stands for; 1 where the record says nothing. */
+  readonly count: number;
+  readonly role: (typeof ROLES)[number];
+  readonly side?: 'left' | 'right';
+  readonly decoration?: string;
+  /** What the record adds: "pecked all round". Shown on the record card, never before. */
+  readonly note?: string;
+  readonly status: Status;
+}
+
+export interface Fill {
+  readonly context: number;
+  readonly description: string;
+  readonly thicknessMm: number;
+}
+
+export interface Pit {
+  /** `P3`. */
+  readonly id: string;
+  readonly number: number;
+  readonly cut: number;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly depthMm: number;
+  readonly profile: 'bowl' | 'steep-sided';
+  /** Metres east and north of the site's own corner. */
+  readonly centre: { readonly eastM: number; readonly northM: number };
+  readonly topLevelMOd: number;
+  /** From the top down. */
+  readonly fills: readonly Fill[];
+  readonly finds: readonly Find[];
+}
+
+export interface Site {
+  readonly id: string;
+  readonly name: string;
+  readonly code: string;
+  readonly status: Status;
+  readonly story: string;
+  readonly organisation: string;
+  readonly period: { readonly label: string; readonly fromBce: number; readonly toBce: number; readonly status: Status; readonly note: string };
+  readonly soils: string;
+  readonly pits: readonly Pit[];
+}
+
+/** A value of an attribute, with the words a tray and a reason need. */
+export interface Term {
+  readonly id: string;
+  readonly label: string;
+  /** Under the tray's name: "struck with a stone or antler". */
+  readonly hint: string;
+  /** What in the hand tells it: "Rings spread from one end, where the blow fell." */
+  readonly sign: string;
+  readonly status: Status;
+  readonly source: string;
+}
+
+/** A type of object, with the words that name it and those that describe it without giving the answer away. */
+export interface ObjectType extends Term {
+  /** For a sort: "Smooth stone, one curved edge". */
+  readonly plain: string;
+  /** Least and greatest share of the bounding box that such a thing fills; null where not known. */
+  readonly shapeFactor: { readonly least: number; readonly greatest: number; readonly status: Status } | null;
+}
+
+export interface AttributeWords {
+  readonly id: Attribute;
+  readonly label: string;
+  readonly question: string;
+  readonly values: readonly Term[];
+}
+
+export interface Material extends Term {
+  readonly densityGPerCm3: { readonly value: number; readonly status: Status } | null;
+}
+
+export interface Vocabulary {
+  readonly attributes: readonly AttributeWords[];
+  readonly objectTypes: readonly ObjectType[];
+  readonly materials: readonly Material[];
+}
+
+/** Where a figure or a fact comes from. */
+export interface Source {
+  readonly id: string;
+  readonly citation: string;
+  readonly status: Status;
+}
+
+/** What a band can be asked: limits for the checks, with how each is known. */
+export interface BandLimits {
+  readonly band: Band;
+  readonly label: string;
+  readonly minutesPerActivity: number;
+  readonly minutesPerSitting: number;
+  readonly trays: number;
+  readonly finds: number;
+  readonly readsAlone: boolean;
+  readonly status: Status;
+  readonly source: string;
+}
+
+/** All that lessons point to. Plain data, read once and handed in. */
+export interface Library {
+  readonly sites: readonly Site[];
+  readonly vocabulary: Vocabulary;
+  readonly bands: readonly BandLimits[];
+  readonly sources: readonly Source[];
+}
