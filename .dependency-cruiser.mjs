@@ -58,7 +58,7 @@ export default {
       severity: 'error',
       comment: 'Words take plain values (and the name of a band) and give sentences.',
       from: { path: '^shared/words/' },
-      to: { path: '^shared/', pathNot: '^shared/(words/|units|library/bands)' },
+      to: { path: '^shared/', pathNot: '^shared/(words/|units|library/bands|lesson/problem)' },
     },
     {
       name: 'stores-below-islands',
