@@ -1,102 +1,118 @@
 import * as z from 'zod';
-import { CHOICES, MEASURES, quantityIds, STANDINGS } from '../making/index.ts';
+import { CHOICES, quantityIds, STANDINGS } from '../making/index.ts';
 
 const id = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'small letters, digits and hyphens');
 const status = z.enum(STANDINGS);
 const sources = z.array(id).min(1);
-const note = z.string().min(1).optional();
+const words = z.string().min(1);
+const note = words.exactOptional();
 const number = z.number();
 const end = number.nullable();
-const label = z.string().min(1);
-
-/** A number with its spread, on one line inside a table's row. */
-const figure = z.strictObject({ low: end, middle: number, high: end, unit: z.string().min(1), status, sources });
-const named = z.strictObject({ id, label, ...figure.shape, note });
-const row = { id, label, note };
-
-const choice = z.enum(CHOICES);
-const measure = z.enum(MEASURES);
 const positive = number.positive();
 
+/** A number with its spread, on one line inside a table's row. */
+const figure = z.strictObject({ low: end, middle: number, high: end, unit: words, status, sources });
+const named = z.strictObject({ id, label: words, ...figure.shape, note });
+const row = { id, label: words, note };
+
+/** The keys of inputs that are numbers, as files write them. */
+export const MEASURE_KEYS = ['length-mm', 'width-mm', 'thickness-mm', 'diameter-cm', 'stakes', 'nodule-kg'] as const;
+
 const request = z.strictObject({
-  ...Object.fromEntries(MEASURES.map((name) => [name, positive.optional()])),
-  ...Object.fromEntries(CHOICES.map((name) => [name, id.optional()])),
+  'length-mm': positive.exactOptional(),
+  'width-mm': positive.exactOptional(),
+  'thickness-mm': positive.exactOptional(),
+  'diameter-cm': positive.exactOptional(),
+  form: id.exactOptional(),
+  stone: id.exactOptional(),
+  grinder: id.exactOptional(),
+  preform: id.exactOptional(),
+  extent: id.exactOptional(),
+  finish: id.exactOptional(),
+  skill: id.exactOptional(),
+  wood: id.exactOptional(),
+  axe: id.exactOptional(),
 });
 
-/** The shape of `content/figures/making-hours.yaml`. */
+/** The shape of `figures/making-hours.yaml`. */
 export const makingFiguresSchema = z.strictObject({
   schema: z.literal('making-hours/1'),
-  defaults: z.record(choice, id),
-  limits: z.array(z.strictObject({ id: measure, from: positive, to: positive, unit: z.string() })),
+  defaults: z.record(z.enum(CHOICES), id),
+  limits: z.array(z.strictObject({ id: z.enum(MEASURE_KEYS), from: positive, to: positive, unit: words })),
   coefficients: z.array(named),
   spreads: z.array(named),
   stones: z.array(
-    z.strictObject({ ...row, shapedBy: z.enum(['flaking', 'pecking', 'sawing']), density: figure, grindFactor: figure }),
+    z.strictObject({
+      ...row,
+      'shaped-by': z.enum(['flaking', 'pecking', 'sawing']),
+      density: figure,
+      'grind-factor': figure,
+    }),
   ),
-  grinders: z.array(z.strictObject({ ...row, people: z.int().positive(), grindFactor: figure })),
+  grinders: z.array(z.strictObject({ ...row, people: z.int().positive(), 'grind-factor': figure })),
   forms: z.array(
     z.strictObject({
       ...row,
       section: z.enum(['oval', 'four-sided']),
-      typicalMm: z.tuple([positive, positive, positive]),
-      shapeFactor: figure,
-      knapFactor: figure,
+      'typical-mm': z.tuple([positive, positive, positive]),
+      'shape-factor': figure,
+      'knap-factor': figure,
     }),
   ),
   skills: z.array(
-    z.strictObject({ ...row, knapMultiplier: figure, blankSuccess: figure, fellMultiplier: figure }),
+    z.strictObject({ ...row, 'knap-multiplier': figure, 'blank-success': figure, 'fell-multiplier': figure }),
   ),
-  preforms: z.array(z.strictObject({ ...row, depthMm: figure })),
+  preforms: z.array(z.strictObject({ ...row, 'depth-mm': figure })),
   extents: z.array(z.strictObject({ ...row, share: figure })),
-  finishes: z.array(z.strictObject({ ...row, hoursPer100Cm2: figure })),
-  woods: z.array(z.strictObject({ ...row, fellFactor: figure })),
-  axes: z.array(z.strictObject({ ...row, fellMultiplier: figure })),
+  finishes: z.array(z.strictObject({ ...row, 'hours-per-100-cm2': figure })),
+  woods: z.array(z.strictObject({ ...row, 'fell-factor': figure })),
+  axes: z.array(z.strictObject({ ...row, 'fell-multiplier': figure })),
   experiments: z.array(
     z.strictObject({
       id,
-      about: label,
+      about: words,
       of: z.enum(quantityIds),
       inputs: request.nullable(),
       low: end,
       value: end,
       high: end,
-      unit: z.string(),
+      unit: words,
       status,
       sources,
       use: z.enum(['calibration', 'independent']),
-      assumed: z.string().optional(),
+      assumed: words.exactOptional(),
       note,
     }),
   ),
   specimens: z.array(
     z.strictObject({
       id,
-      label,
-      stone: label,
-      lengthMm: positive,
-      widthMm: positive,
-      thicknessMm: positive,
-      massG: positive.nullable(),
+      label: words,
+      stone: words,
+      'length-mm': positive,
+      'width-mm': positive,
+      'thickness-mm': positive,
+      'mass-g': positive.nullable(),
       complete: z.boolean(),
       status,
       sources,
       note,
     }),
   ),
-  otherFigures: z.array(z.strictObject({ ...named.shape, logSpread: positive.optional() })),
-  facts: z.array(z.strictObject({ id, statement: label, status, sources, note })),
-  unknowns: z.array(z.strictObject({ id, question: label, say: label })),
+  'other-figures': z.array(z.strictObject({ ...named.shape, 'log-spread': positive.exactOptional() })),
+  facts: z.array(z.strictObject({ id, statement: words, status, sources, note })),
+  unknowns: z.array(z.strictObject({ id, question: words, say: words })),
   surprises: z.array(
-    z.strictObject({ id, say: label, ratio: positive.optional(), working: label, status, sources }),
+    z.strictObject({ id, say: words, ratio: positive.exactOptional(), working: words, status, sources }),
   ),
   sources: z.array(
     z.strictObject({
       id,
-      citation: label,
-      kind: label,
-      read: label,
+      citation: words,
+      kind: words,
+      read: words,
       reach: z.enum(['primary', 'secondary', 'none']),
-      url: z.url().optional(),
+      url: z.url().exactOptional(),
       note,
     }),
   ),
