@@ -11,7 +11,10 @@ interface Ends {
 }
 
 /** Everything in the file that has ends, sources or an id, with its path. */
-function* walk(value: unknown, path: Path): Generator<{ readonly value: Readonly<Record<string, unknown>>; readonly path: Path }> {
+function* walk(
+  value: unknown,
+  path: Path,
+): Generator<{ readonly value: Readonly<Record<string, unknown>>; readonly path: Path }> {
   if (Array.isArray(value)) {
     for (const [index, item] of value.entries()) yield* walk(item, [...path, index]);
   } else if (typeof value === 'object' && value !== null) {
@@ -22,10 +25,13 @@ function* walk(value: unknown, path: Path): Generator<{ readonly value: Readonly
   }
 }
 
-const hasEnds = (value: Readonly<Record<string, unknown>>): value is Readonly<Record<string, unknown>> & Ends =>
+const hasEnds = (
+  value: Readonly<Record<string, unknown>>,
+): value is Readonly<Record<string, unknown>> & Ends =>
   'middle' in value && 'low' in value && 'high' in value;
 
-const rises = ({ low, middle, high }: Ends): boolean => (low ?? middle) <= middle && middle <= (high ?? middle);
+const rises = ({ low, middle, high }: Ends): boolean =>
+  (low ?? middle) <= middle && middle <= (high ?? middle);
 
 const TABLES = {
   form: 'forms',
@@ -47,7 +53,12 @@ export function checkMakingFigures(file: MakingFiguresFile): Fault[] {
     const rows: readonly { readonly id: string }[] = list;
     rows.forEach(({ id }, index) => {
       if (rows.findIndex((row) => row.id === id) < index) {
-        faults.push({ code: 'key-repeated', grade: 'error', path: [name, index, 'id'], ...makingWords.idTwice(id, name) });
+        faults.push({
+          code: 'key-repeated',
+          grade: 'error',
+          path: [name, index, 'id'],
+          ...makingWords.idTwice(id, name),
+        });
       }
     });
   }
@@ -69,7 +80,12 @@ export function checkMakingFigures(file: MakingFiguresFile): Fault[] {
     }
     if (hasEnds(value) && !rises(value)) {
       const { low, middle, high } = value;
-      faults.push({ code: 'value-unfit', grade: 'error', path: [...path, 'middle'], ...makingWords.endsFall(low, middle, high) });
+      faults.push({
+        code: 'value-unfit',
+        grade: 'error',
+        path: [...path, 'middle'],
+        ...makingWords.endsFall(low, middle, high),
+      });
     }
   }
   for (const choice of CHOICES) {
@@ -78,7 +94,12 @@ export function checkMakingFigures(file: MakingFiguresFile): Fault[] {
     const known = rows.map(({ id }) => id);
     const written = file.defaults[choice];
     if (known.includes(written)) continue;
-    faults.push({ code: 'word-unknown', grade: 'error', path: ['defaults', choice], ...makingWords.defaultUnknown(written, table, known) });
+    faults.push({
+      code: 'word-unknown',
+      grade: 'error',
+      path: ['defaults', choice],
+      ...makingWords.defaultUnknown(written, table, known),
+    });
   }
   const needed = [
     ['coefficients', COEFFICIENT_IDS],
@@ -89,7 +110,12 @@ export function checkMakingFigures(file: MakingFiguresFile): Fault[] {
     const present: readonly string[] = file[list].map(({ id }) => id);
     for (const id of ids) {
       if (present.includes(id)) continue;
-      faults.push({ code: 'key-missing', grade: 'error', path: [list], ...makingWords.figureMissing(id, list) });
+      faults.push({
+        code: 'key-missing',
+        grade: 'error',
+        path: [list],
+        ...makingWords.figureMissing(id, list),
+      });
     }
   }
   return faults;

@@ -16,7 +16,14 @@ const named = z.strictObject({ id, label: words, ...figure.shape, note });
 const row = { id, label: words, note };
 
 /** The keys of inputs that are numbers, as files write them. */
-export const MEASURE_KEYS = ['length-mm', 'width-mm', 'thickness-mm', 'diameter-cm', 'stakes', 'nodule-kg'] as const;
+export const MEASURE_KEYS = [
+  'length-mm',
+  'width-mm',
+  'thickness-mm',
+  'diameter-cm',
+  'stakes',
+  'nodule-kg',
+] as const;
 
 const request = z.strictObject({
   'length-mm': positive.exactOptional(),

@@ -48,8 +48,14 @@ function tablesOf(file: MakingFiguresFile): MakingFigures['tables'] {
       people: row.people,
       grindFactor: figureOf(row, 'speed against hand grinding on wet sandstone', row['grind-factor']),
     })),
-    preform: file.preforms.map((row) => ({ ...base(row), depthMm: figureOf(row, 'depth to grind off', row['depth-mm']) })),
-    extent: file.extents.map((row) => ({ ...base(row), share: figureOf(row, 'share of the surface ground', row.share) })),
+    preform: file.preforms.map((row) => ({
+      ...base(row),
+      depthMm: figureOf(row, 'depth to grind off', row['depth-mm']),
+    })),
+    extent: file.extents.map((row) => ({
+      ...base(row),
+      share: figureOf(row, 'share of the surface ground', row.share),
+    })),
     finish: file.finishes.map((row) => ({
       ...base(row),
       hoursPer100Cm2: figureOf(row, 'finishing by surface', row['hours-per-100-cm2']),
@@ -102,11 +108,18 @@ function evidenceOf(file: MakingFiguresFile): MakingEvidence {
       defaults: file.defaults,
       tables: tablesOf(file),
     },
-    experiments: file.experiments.map(
-      (row): Experiment => ({ ...row, inputs: row.inputs === null ? null : requestOf(row.inputs) }),
-    ),
+    experiments: file.experiments.map((row): Experiment => ({
+      ...row,
+      inputs: row.inputs === null ? null : requestOf(row.inputs),
+    })),
     specimens: file.specimens.map(
-      ({ 'length-mm': lengthMm, 'width-mm': widthMm, 'thickness-mm': thicknessMm, 'mass-g': massG, ...row }) => ({
+      ({
+        'length-mm': lengthMm,
+        'width-mm': widthMm,
+        'thickness-mm': thicknessMm,
+        'mass-g': massG,
+        ...row
+      }) => ({
         ...row,
         lengthMm,
         widthMm,
