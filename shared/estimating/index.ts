@@ -10,10 +10,10 @@ export {
 } from './interval-score.ts';
 export { type Line, lineFor, middleOf, mirrored, type Side } from './line.ts';
 export { fromEnds, type LogNormal, meanOf, quantile } from './log-normal.ts';
-export { MOST_PARTS, sumQuantiles } from './log-normal-sum.ts';
+export { sumQuantiles } from './log-normal-sum.ts';
 export { logDistance, logRatio, NEARNESSES, type Nearness, nearness, type Range } from './log-ratio.ts';
 export { mean, median, medianAbsoluteDeviation } from './middle.ts';
-export { standardNormalBelow, standardNormalDensity, standardNormalQuantile } from './normal.ts';
+export { standardNormalBelow, standardNormalQuantile } from './normal.ts';
 export {
   probableError,
   QUARTILE_DEFINITIONS,

@@ -5,12 +5,12 @@ import {
   fromEnds,
   type LogNormal,
   meanOf,
-  MOST_PARTS,
   quantile,
   standardNormalBelow,
   standardNormalQuantile,
   sumQuantiles,
 } from '../../../shared/estimating/index.ts';
+import { MOST_PARTS } from '../../../shared/estimating/log-normal-sum.ts';
 
 // Values from tables of the normal distribution (FM: Abramowitz & Stegun 1964, table 26.1).
 test.each([
