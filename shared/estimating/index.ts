@@ -1,6 +1,7 @@
 export type { Answer } from './answer.ts';
 export { bestFixedAnswer, type FixedAnswer } from './best-fixed-answer.ts';
 export { type Bin, binsFor, countInBins, middleBins } from './bins.ts';
+export { comparisonsFor, LEAST_RATIO } from './comparisons-for.ts';
 export { type Crowd, crowdOf, percentError } from './crowd.ts';
 export {
   expectedLogIntervalScore,

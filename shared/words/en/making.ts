@@ -35,4 +35,9 @@ export const makingWords = {
     received: 'no such row',
     mend: `add a row with the id ${quoted(id)}`,
   }),
+  hoursFall: (before: number, hours: number): Sentences => ({
+    expected: `more hours than the comparison before, ${before}`,
+    received: String(hours),
+    mend: 'put the comparisons in order of their hours',
+  }),
 };
