@@ -128,3 +128,11 @@ test('the expected cost agrees with the average of 100,000 drawn truths', () => 
     9,
   );
 });
+
+test('with the answer and its mirror image far apart, the blind interval runs from the one’s 20 to the other’s 80 per cent', () => {
+  const line = { from: 5, to: 1000 };
+  const blind = referenceInterval(axe, line, alpha);
+  // By hand: 26 e^(−0.8416 × 0.47) = 17.51; 5000 / 17.51 = 285.6.
+  expect(blind.lower).toBeCloseTo(17.51, 1);
+  expect(blind.upper).toBeCloseTo(285.6, 0);
+});
