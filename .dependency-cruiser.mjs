@@ -47,6 +47,13 @@ export default {
       to: { path: '^shared/(activities|compile|packs|lesson|library)/' },
     },
     {
+      name: 'making-asks-estimating-by-its-index',
+      severity: 'error',
+      comment: 'A science uses another through its index.ts only.',
+      from: { path: '^shared/making/' },
+      to: { path: '^shared/estimating/', pathNot: '^shared/estimating/index[.]ts$' },
+    },
+    {
       name: 'chance-is-the-floor',
       severity: 'error',
       comment: 'chance imports nothing.',
