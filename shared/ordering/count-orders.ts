@@ -1,17 +1,10 @@
+import { choose } from './choose.ts';
 import { countDownSets } from './down-sets.ts';
 import type { Precedence } from './precedence.ts';
 import { partSize, splitSteps, type StepPart } from './split-steps.ts';
 
 /** Every valid order counted, or none where there are too many ways to hold in mind. */
 export type OrderCount = { readonly count: bigint } | { readonly count: null; readonly reason: 'very-many' };
-
-/** The ways to choose `taken` of `all`, exactly. */
-function choose(all: number, taken: number): bigint {
-  let result = 1n;
-  for (let index = 1; index <= taken; index += 1)
-    result = (result * BigInt(all - taken + index)) / BigInt(index);
-  return result;
-}
 
 function countPart(precedence: Precedence, part: StepPart): bigint | null {
   switch (part.kind) {

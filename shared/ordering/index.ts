@@ -1,4 +1,5 @@
 export { cardsToMove } from './cards-to-move.ts';
+export { choose } from './choose.ts';
 export { countForJson, countOrders, type OrderCount } from './count-orders.ts';
 export { firstBroken, type BrokenPair } from './first-broken.ts';
 export { freePairs, stepRooms, type FreePair, type StepRoom } from './free-pairs.ts';

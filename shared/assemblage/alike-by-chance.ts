@@ -1,0 +1,107 @@
+import type { Stream } from '../chance/index.ts';
+import { sharedBits, type PackedRows } from './bits.ts';
+import type { Counts } from './counts.ts';
+import { dealFinds } from './deal-finds.ts';
+import { dealKinds } from './deal-kinds.ts';
+import { likenessOf, type Likeness } from './likeness.ts';
+import { eachTableWithMargins } from './tables-with-margins.ts';
+import { keepTally, type ChanceTally } from './tally.ts';
+import { walkTables } from './walk-tables.ts';
+
+/**
+ * What a shuffle keeps. `finds`: all finds in one heap, each pit gets as many as it had. `kinds`: each kind in as many pits
+ * as before. `both`: each kind in as many pits, each pit with as many kinds, as before.
+ */
+export const KEEPS = ['finds', 'kinds', 'both'] as const;
+
+export type Keeps = (typeof KEEPS)[number];
+
+/** What is kept unless something else is asked: counts are dealt as finds, presence keeps both margins. */
+export const usualKeeps = (by: Likeness): Keeps => (by === 'brainerd-robinson' ? 'finds' : 'both');
+
+/** Two pits, how alike they are and how often chance makes them as alike. */
+export interface PairByChance extends ChanceTally {
+  readonly first: string;
+  readonly second: string;
+}
+
+/** What to compare, and how much to shuffle. */
+export interface AlikeQuestion {
+  readonly by: Likeness;
+  readonly keeps?: Keeps;
+  readonly shuffles: number;
+  readonly chance: Stream;
+  /** Look at every possible table instead, where there are at most this many (both margins kept only); 0 never does. */
+  readonly exactUpTo?: number;
+  /** Pairs to look at, by the places of their pits; all pairs unless given. */
+  readonly pairs?: readonly (readonly [number, number])[];
+  /** Told each pair's likeness at each shuffle, for the growing pile: the place of the pair in the list, its likeness. */
+  readonly watch?: (pair: number, likeness: number) => void;
+}
+
+const allPairs = (pits: number): (readonly [number, number])[] =>
+  Array.from({ length: pits }, (_, first) => first).flatMap((first) =>
+    Array.from({ length: pits - first - 1 }, (_, more): readonly [number, number] => [
+      first,
+      first + 1 + more,
+    ]),
+  );
+
+/** Likeness from shared kinds and the two pits' numbers of kinds. */
+const ofShared = (by: Likeness, shared: number, sum: number): number =>
+  by === 'jaccard' ? shared / (sum - shared) : (2 * shared) / sum;
+
+/**
+ * For each pair of pits, how often chance alone makes two pits as alike; pairs without a likeness are left out.
+ *
+ * Deterministic for a seed. Source of the models: Gotelli 2000, Ecology 81: 2606-2621 (fixed margins); the deal of finds is
+ * the plain permutation test (Fisher 1935).
+ * @throws RangeError when Brainerd-Robinson is asked with presence shuffled: presence has no proportions to compare.
+ */
+export function alikeByChance(counts: Counts, question: AlikeQuestion): readonly PairByChance[] {
+  const { by, shuffles, chance, exactUpTo = 0, watch } = question;
+  const keeps = question.keeps ?? usualKeeps(by);
+  if (by === 'brainerd-robinson' && keeps !== 'finds')
+    throw new RangeError(`${by} needs finds dealt, not ${keeps} kept`);
+  const rows = counts.rows;
+  const held = rows.map((row) => row.filter((count) => count > 0).length);
+  const tallies = (question.pairs ?? allPairs(rows.length)).flatMap(([first, second]) => {
+    const observed = likenessOf(by, rows[first] ?? [], rows[second] ?? []).value;
+    return observed === null ? [] : [{ first, second, tally: keepTally(observed) }];
+  });
+
+  const addPacked = (packed: PackedRows): void => {
+    for (const [pair, { first, second, tally }] of tallies.entries()) {
+      const shared = sharedBits(packed, first, second);
+      const likeness = ofShared(by, shared, (held[first] ?? 0) + (held[second] ?? 0));
+      tally.add(likeness);
+      watch?.(pair, likeness);
+    }
+  };
+  const sum = (isExact: boolean): readonly PairByChance[] =>
+    tallies.map(({ first, second, tally }) => ({
+      first: counts.pits[first] ?? '',
+      second: counts.pits[second] ?? '',
+      ...tally.sum(isExact),
+    }));
+
+  if (keeps === 'both') {
+    if (exactUpTo > 0 && eachTableWithMargins(rows, exactUpTo, () => {}) !== null) {
+      eachTableWithMargins(rows, exactUpTo, addPacked);
+      return sum(true);
+    }
+    walkTables(rows, shuffles, chance, addPacked);
+    return sum(false);
+  }
+  const dealer = keeps === 'finds' ? dealFinds(rows, chance) : dealKinds(rows, chance);
+  for (let turn = 0; turn < shuffles; turn += 1) {
+    dealer.next();
+    for (const [pair, { first, second, tally }] of tallies.entries()) {
+      // A deal that leaves both pits without kinds makes them alike in nothing.
+      const likeness = likenessOf(by, dealer.rows[first] ?? [], dealer.rows[second] ?? []).value ?? 0;
+      tally.add(likeness);
+      watch?.(pair, likeness);
+    }
+  }
+  return sum(false);
+}
