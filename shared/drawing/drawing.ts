@@ -17,7 +17,12 @@ export interface Drawing {
   /** Markup inside the `<svg>` or `<symbol>`: unscaled millimetres, no ids, classes and `data-part` only. */
   readonly markup: string;
   /** The drawn box, in mm, scale bar and extra views included: goes into `viewBox`. */
-  readonly viewBox: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly viewBox: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  };
 }
 
 export interface PitToDraw {
