@@ -1,8 +1,9 @@
 import type { Stream } from '../chance/index.ts';
-import { sharedBits, type PackedRows } from './bits.ts';
+import { emptyRows, heldBits, packInto, sharedBits, type PackedRows } from './bits.ts';
 import type { Counts } from './counts.ts';
 import { dealFinds } from './deal-finds.ts';
 import { dealKinds } from './deal-kinds.ts';
+import { dealtLikeness } from './dealt-likeness.ts';
 import { likenessOf, type Likeness } from './likeness.ts';
 import { eachTableWithMargins } from './tables-with-margins.ts';
 import { keepTally, type ChanceTally } from './tally.ts';
@@ -49,7 +50,8 @@ const allPairs = (pits: number): (readonly [number, number])[] =>
 
 /** Likeness from shared kinds and the two pits' numbers of kinds. */
 const ofShared = (by: Likeness, shared: number, sum: number): number =>
-  by === 'jaccard' ? shared / (sum - shared) : (2 * shared) / sum;
+  // A deal that leaves both pits without kinds makes them alike in nothing.
+  sum === 0 ? 0 : by === 'jaccard' ? shared / (sum - shared) : (2 * shared) / sum;
 
 /**
  * For each pair of pits, how often chance alone makes two pits as alike; pairs without a likeness are left out.
@@ -70,12 +72,13 @@ export function alikeByChance(counts: Counts, question: AlikeQuestion): readonly
     return observed === null ? [] : [{ first, second, tally: keepTally(observed) }];
   });
 
-  const addPacked = (packed: PackedRows): void => {
-    for (const [pair, { first, second, tally }] of tallies.entries()) {
-      const shared = sharedBits(packed, first, second);
-      const likeness = ofShared(by, shared, (held[first] ?? 0) + (held[second] ?? 0));
-      tally.add(likeness);
-      watch?.(pair, likeness);
+  const add = (pair: number, likeness: number): void => {
+    tallies[pair]?.tally.add(likeness);
+    watch?.(pair, likeness);
+  };
+  const addShared = (packed: PackedRows, sumOf: (first: number, second: number) => number): void => {
+    for (const [pair, { first, second }] of tallies.entries()) {
+      add(pair, ofShared(by, sharedBits(packed, first, second), sumOf(first, second)));
     }
   };
   const sum = (isExact: boolean): readonly PairByChance[] =>
@@ -85,23 +88,48 @@ export function alikeByChance(counts: Counts, question: AlikeQuestion): readonly
       ...tally.sum(isExact),
     }));
 
-  if (keeps === 'both') {
-    if (exactUpTo > 0 && eachTableWithMargins(rows, exactUpTo, () => {}) !== null) {
-      eachTableWithMargins(rows, exactUpTo, addPacked);
-      return sum(true);
+  switch (keeps) {
+    case 'both': {
+      const heldOf = (first: number, second: number): number => (held[first] ?? 0) + (held[second] ?? 0);
+      const addPacked = (packed: PackedRows): void => addShared(packed, heldOf);
+      if (exactUpTo > 0 && eachTableWithMargins(rows, exactUpTo, () => {}) !== null) {
+        eachTableWithMargins(rows, exactUpTo, addPacked);
+        return sum(true);
+      }
+      walkTables(rows, shuffles, chance, addPacked);
+      return sum(false);
     }
-    walkTables(rows, shuffles, chance, addPacked);
-    return sum(false);
-  }
-  const dealer = keeps === 'finds' ? dealFinds(rows, chance) : dealKinds(rows, chance);
-  for (let turn = 0; turn < shuffles; turn += 1) {
-    dealer.next();
-    for (const [pair, { first, second, tally }] of tallies.entries()) {
-      // A deal that leaves both pits without kinds makes them alike in nothing.
-      const likeness = likenessOf(by, dealer.rows[first] ?? [], dealer.rows[second] ?? []).value ?? 0;
-      tally.add(likeness);
-      watch?.(pair, likeness);
+    case 'kinds': {
+      const dealer = dealKinds(rows, chance);
+      const { packed } = dealer;
+      const heldOf = (first: number, second: number): number =>
+        heldBits(packed, first) + heldBits(packed, second);
+      for (let turn = 0; turn < shuffles; turn += 1) {
+        dealer.next();
+        addShared(packed, heldOf);
+      }
+      return sum(false);
     }
+    case 'finds': {
+      const kinds = counts.kinds.length;
+      const dealer = dealFinds(rows, chance);
+      const packed = emptyRows(rows.length, kinds);
+      const heldOf = (first: number, second: number): number =>
+        heldBits(packed, first) + heldBits(packed, second);
+      const dealt = dealtLikeness(rows, dealer.counts);
+      for (let turn = 0; turn < shuffles; turn += 1) {
+        dealer.next();
+        if (by === 'brainerd-robinson') {
+          dealt.read();
+          for (const [pair, { first, second }] of tallies.entries()) add(pair, dealt.likeness(first, second));
+        } else {
+          packInto(packed, dealer.counts, kinds);
+          addShared(packed, heldOf);
+        }
+      }
+      return sum(false);
+    }
+    default:
+      return keeps satisfies never;
   }
-  return sum(false);
 }

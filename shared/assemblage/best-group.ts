@@ -68,6 +68,7 @@ export function bestGroup(
   const groups = groupsOf(question.size, counts.pits.length);
   const uncommon = new Set(uncommonKinds(counts, question.fewest, question.most));
   const { bits: mask } = packRows([counts.kinds.map((kind) => (uncommon.has(kind) ? 1 : 0))]);
+  const count = countBits; // called a million times: kept at hand
   const most = ({ words, bits }: PackedRows): number => {
     let greatest = 0;
     for (const group of groups) {
@@ -75,7 +76,7 @@ export function bestGroup(
       for (let word = 0; word < words; word += 1) {
         let common = mask[word] ?? 0;
         for (const pit of group) common &= bits[pit * words + word] ?? 0;
-        shared += countBits(common);
+        shared += count(common);
       }
       if (shared > greatest) greatest = shared;
     }

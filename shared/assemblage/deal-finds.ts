@@ -1,9 +1,9 @@
 import { uniformBelow, type Stream } from '../chance/index.ts';
 
-/** Counts being dealt again in place: read `rows` after each `next`. */
+/** Counts being dealt again in place: read `counts` after each `next`. */
 export interface FindDealer {
-  /** `rows[pit][kind]`, overwritten by each deal. */
-  readonly rows: readonly (readonly number[])[];
+  /** Pit after pit, the count of each kind: pit p's kind k stands at p × kinds + k. */
+  readonly counts: Uint32Array;
   readonly next: () => void;
 }
 
@@ -13,25 +13,29 @@ export interface FindDealer {
  * Every find is dealt as if on its own, so pieces of one pot or one nutshell make chance look rarer than it is.
  * Source of the shuffle: Knuth, The Art of Computer Programming vol. 2, algorithm P.
  */
-export function dealFinds(given: readonly (readonly number[])[], chance: Stream): FindDealer {
-  const rows = given.map((row) => row.map(() => 0));
-  const sizes = given.map((row) => row.reduce((total, count) => total + count, 0));
+export function dealFinds(rows: readonly (readonly number[])[], chance: Stream): FindDealer {
+  const kinds = rows[0]?.length ?? 0;
+  const counts = new Uint32Array(rows.length * kinds);
+  const sizes = rows.map((row) => row.reduce((total, count) => total + count, 0));
   const heap = Uint32Array.from(
-    given.flatMap((row) => row.flatMap((count, kind) => Array.from({ length: count }, () => kind))),
+    rows.flatMap((row) => row.flatMap((count, kind) => Array.from({ length: count }, () => kind))),
   );
+  const below = uniformBelow; // called a million times: kept at hand
   return {
-    rows,
+    counts,
     next: () => {
+      counts.fill(0);
       let last = heap.length - 1;
-      for (const [pit, row] of rows.entries()) {
-        row.fill(0);
-        for (let left = sizes[pit] ?? 0; left > 0; left -= 1) {
-          // The last find of the heap has nothing left to change places with.
-          const taken = last > 0 ? uniformBelow(chance, last + 1) : 0;
+      for (const [pit, size] of sizes.entries()) {
+        const start = pit * kinds;
+        // Where this pit takes all that is left there is nothing to draw.
+        const isRest = size > last;
+        for (let left = size; left > 0; left -= 1) {
+          const taken = isRest ? last : below(chance, last + 1);
           const kind = heap[taken] ?? 0;
           heap[taken] = heap[last] ?? 0;
           heap[last] = kind;
-          row[kind] = (row[kind] ?? 0) + 1;
+          counts[start + kind] = (counts[start + kind] ?? 0) + 1;
           last -= 1;
         }
       }

@@ -57,7 +57,7 @@ export function kindsInCompany(counts: Counts, shuffles: number, chance: Stream)
   const closeness = pairs.map(({ chances }) => chances.map((value) => -Math.log10(value)));
   const closest = keepTally(Math.max(0, ...pairs.map(({ both }, pair) => closeness[pair]?.[both] ?? 0)));
   const columnWords = Math.max(1, Math.ceil(pits / 32));
-  const columns = new Uint32Array(counts.kinds.length * columnWords);
+  const columns = new Int32Array(counts.kinds.length * columnWords);
   walkTables(counts.rows, shuffles, chance, (packed) => {
     turnTable(packed, pits, columns, columnWords);
     let greatest = 0;
@@ -88,7 +88,7 @@ export function kindsInCompany(counts: Counts, shuffles: number, chance: Stream)
 function turnTable(
   { words, bits }: PackedRows,
   pits: number,
-  columns: Uint32Array,
+  columns: Int32Array,
   columnWords: number,
 ): void {
   columns.fill(0);
