@@ -27,6 +27,8 @@ export function fisherExact(
   table: readonly [readonly [number, number], readonly [number, number]],
 ): FisherExact {
   const [[a, b], [c, d]] = table;
+  if ([a, b, c, d].some((count) => count < 0))
+    throw new RangeError(`a table holds no ${[a, b, c, d].join(', ')}`);
   const { least, chances } = hypergeometric(a + b + c + d, a + b, a + c);
   const here = chances[a - least] ?? 0;
   const sum = (parts: readonly number[]): number =>

@@ -13,9 +13,10 @@ export function exactChance(numerator: bigint, denominator: bigint): ExactChance
     throw new RangeError(`a chance needs a denominator above 0, received ${denominator}`);
   let [large, small] = [denominator, numerator];
   while (small > 0n) [large, small] = [small, large % small];
-  // Digits beyond a number's own are cut before the division, so that large fractions keep their value.
-  const scaled = (numerator * 10n ** 30n) / denominator;
-  return { numerator: numerator / large, denominator: denominator / large, value: Number(scaled) / 1e30 };
+  const [top, bottom] = [numerator / large, denominator / large];
+  // Both are cut to what a number can hold, the same bits from each, so that their share is kept.
+  const beyond = BigInt(Math.max(0, bottom.toString(2).length - 1000));
+  return { numerator: top, denominator: bottom, value: Number(top >> beyond) / Number(bottom >> beyond) };
 }
 
 /**

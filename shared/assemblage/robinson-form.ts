@@ -50,3 +50,7 @@ export function robinsonBreaks(
 export const isRobinsonForm = (similarity: readonly (readonly number[])[]): boolean =>
   robinsonBreaks(similarity).events === 0 &&
   similarity.every((row, pit) => row.every((value) => value <= (row[pit] ?? 0) + TIE));
+
+/** Fewer events, or as many with less excess. */
+export const isBetter = (one: RobinsonBreaks, other: RobinsonBreaks): boolean =>
+  one.events < other.events || (one.events === other.events && one.excess < other.excess - TIE);

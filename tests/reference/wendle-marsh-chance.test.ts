@@ -74,3 +74,19 @@ test('Wendle Marsh (invented): chance offers a trio as good in 0.8 to 2.2 % of s
   expect(four).toBeGreaterThan(0.22);
   expect(four).toBeLessThan(0.26);
 });
+
+test('Wendle Marsh (invented): a set of four noticed after looking comes in about one shuffle in four, 986 of 4 000 (DER)', () => {
+  const { pile, draws } = bestGroup(
+    wendleMarsh,
+    { size: 3, fewest: 3, most: 5 },
+    4000,
+    stream('sets of four'),
+  );
+  const four = pile.slice(4).reduce((total, count) => total + count, 0) / draws;
+  expect(four).toBeGreaterThan(0.22);
+  expect(four).toBeLessThan(0.275);
+});
+
+test('Wendle Marsh (invented): three left jaws of five in just those three pits, 1/C(5,3) = 1/10: weak alone (DER)', () => {
+  expect(fullSetTail(5, [3, 3], 3)).toMatchObject({ numerator: 1n, denominator: 10n, value: 0.1 });
+});
