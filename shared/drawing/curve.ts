@@ -82,14 +82,20 @@ export function openCurve(points: readonly Point[]): Curve {
   return { path: curvePath(laid), points: sample(laid, false, STEPS) };
 }
 
-/** A closed curve through knots, then drawn out or pressed together so that it fills a box from 0, 0 exactly. */
-export function fittedCurve(knots: readonly Knot[], widthMm: number, heightMm: number): Curve {
+/** Moves a drawn point: a shift, a turn. */
+export type Shift = (point: Point) => Point;
+
+/** A closed curve through knots, then drawn out or pressed together so that it fills a box from 0, 0 exactly, then shifted. */
+export function fittedCurve(
+  knots: readonly Knot[],
+  widthMm: number,
+  heightMm: number,
+  shift: Shift = (point) => point,
+): Curve {
   const loose = pieces(knots, true);
   const box = boxOf(sample(loose, true, 16));
-  const fit = ([x, y]: Point): Point => [
-    ((x - box.x) / box.width) * widthMm,
-    ((y - box.y) / box.height) * heightMm,
-  ];
+  const fit = ([x, y]: Point): Point =>
+    shift([((x - box.x) / box.width) * widthMm, ((y - box.y) / box.height) * heightMm]);
   const laid = loose.map(([start, first, second, end]): Piece => [
     fit(start),
     fit(first),

@@ -12,6 +12,7 @@ export const INKS = {
   stipple: 'stroke-width="1.2"',
   hatch: 'stroke-width=".6"',
   fill: 'fill="currentColor" stroke="none"',
+  stone: 'fill="#fff" stroke-width=".6"',
   gap: 'stroke="#fff" stroke-width=".9"',
   open: 'fill="#fff" stroke-width=".8"',
   dash: 'stroke-width=".9" stroke-dasharray="4 3"',
@@ -51,6 +52,13 @@ function element(mark: Mark, path: string): string {
   const part = mark.part === undefined ? '' : ` data-part="${mark.part}"`;
   const still = mark.ink === 'fill' ? '' : ' vector-effect="non-scaling-stroke"';
   return `<path class="ink-${mark.ink}"${part} ${INKS[mark.ink]}${still} d="${path}"/>`;
+}
+
+/** Words in a drawing, in mm. */
+export function inkText(words: string, x: number, y: number, sizeMm: number, anchor: 'start' | 'middle' | 'end'): string {
+  const write = (value: number): number => Math.round(value * 100) / 100;
+  const where = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
+  return `<text class="ink-text" fill="currentColor" stroke="none" font-size="${write(sizeMm)}" x="${write(x)}" y="${write(y)}"${where}>${words}</text>`;
 }
 
 /** Wraps marks that inherit the pen's common habits. */

@@ -1,4 +1,4 @@
-import { fittedCurve, type Curve, type Knot } from './curve.ts';
+import { fittedCurve, type Curve, type Knot, type Shift } from './curve.ts';
 import type { Hand } from './hand.ts';
 
 /** A row of a shape's table: across from -0.5 to 0.5, up from 0 at the foot to 1, and `'corner'` where the curve breaks. */
@@ -26,7 +26,8 @@ export const outline = (
   heightMm: number,
   hand: Hand,
   wobble = 0.02,
-): Curve => fittedCurve(knots(rows, hand, wobble), widthMm, heightMm);
+  shift?: Shift,
+): Curve => fittedCurve(knots(rows, hand, wobble), widthMm, heightMm, shift);
 
 /** A rounded outline without corners, of a stone or lump: `n` 2 is an ellipse, more is squarer. */
 export function lump(
@@ -36,6 +37,7 @@ export function lump(
   n = 2.2,
   wobble = 0.03,
   count = 12,
+  shift?: Shift,
 ): Curve {
   const rows: Knot[] = [];
   const turn = hand.within(0, 1);
@@ -51,5 +53,7 @@ export function lump(
       corner: false,
     });
   }
-  return fittedCurve(rows, widthMm, heightMm);
+  return fittedCurve(rows, widthMm, heightMm, shift);
 }
+
+export type { Shift };
