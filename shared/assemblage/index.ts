@@ -1,3 +1,4 @@
+export { alikeReport, USUAL_SHUFFLES, type AlikeReport, type ChanceReport } from './alike-report.ts';
 export {
   alikeByChance,
   KEEPS,

@@ -4,6 +4,7 @@ export { countForJson, countOrders, type OrderCount } from './count-orders.ts';
 export { firstBroken, type BrokenPair } from './first-broken.ts';
 export { freePairs, stepRooms, type FreePair, type StepRoom } from './free-pairs.ts';
 export { kendallTau, type KendallTau } from './kendall-tau.ts';
+export { ordersReport, type OrdersReport } from './orders-report.ts';
 export { readLaid, type Laid, type Laying } from './laying.ts';
 export {
   comesBefore,
