@@ -8,7 +8,7 @@ export interface ExactChance {
 }
 
 /** A fraction in its lowest terms. @throws RangeError on a denominator of 0. */
-export function exactChance(numerator: bigint, denominator: bigint): ExactChance {
+function exactChance(numerator: bigint, denominator: bigint): ExactChance {
   if (denominator <= 0n)
     throw new RangeError(`a chance needs a denominator above 0, received ${denominator}`);
   let [large, small] = [denominator, numerator];

@@ -1,8 +1,11 @@
 import { packRows, type PackedRows } from './bits.ts';
 
+/** Larger tables have too many others to look at, and would go too deep. ASM. */
+const MOST_CELLS = 1000;
+
 /**
  * Visits every table of presence that has the margins of the one given, once each; null, having visited some, where there
- * are more than `limit`.
+ * are more than `limit`, or more than a thousand cells.
  *
  * Row by row, depth first; a kind that could no longer be placed as often as it must ends its branch.
  * @returns How many tables there are.
@@ -13,6 +16,7 @@ export function eachTableWithMargins(
   visit: (packed: PackedRows) => void,
 ): number | null {
   const kinds = [...(given[0] ?? []).keys()];
+  if (given.length * kinds.length > MOST_CELLS) return null;
   const held = given.map((row) => row.filter((count) => count > 0).length);
   const left = kinds.map((kind) => given.filter((row) => (row[kind] ?? 0) > 0).length);
   const packed = packRows(given.map((row) => row.map(() => 0)));

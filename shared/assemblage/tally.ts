@@ -22,7 +22,7 @@ export const TIE = 1e-9;
  * Sums up a tally. Source of (1 + b)/(1 + n): Davison & Hinkley 1997, Bootstrap Methods, section 4.2; ties half: Lancaster 1961,
  * JASA 56: 223-234.
  */
-export function chanceTally(
+function chanceTally(
   observed: number,
   draws: number,
   atLeast: number,

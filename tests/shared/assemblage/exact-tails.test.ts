@@ -17,7 +17,7 @@ test.each([
       [1, 5],
     ],
     greater: 0.024475524475524476,
-    twoSided: 0.034965034965034965,
+    twoSided: 0.03496503496503497,
   },
   {
     name: 'three finds against three hundred',

@@ -1,8 +1,17 @@
 import { expect, test } from 'vitest';
-import { alikeByChance, companyTail, sharedByDeal, type Counts } from '../../../shared/assemblage/index.ts';
+import {
+  alikeByChance,
+  brainerdRobinson,
+  companyTail,
+  hypergeometric,
+  sharedByDeal,
+  type Counts,
+} from '../../../shared/assemblage/index.ts';
+import { sharedBits } from '../../../shared/assemblage/bits.ts';
 import { bothMargins } from '../../../shared/assemblage/both-margins.ts';
 import { eachTableWithMargins } from '../../../shared/assemblage/tables-with-margins.ts';
 import { dealFinds } from '../../../shared/assemblage/deal-finds.ts';
+import { dealtLikeness } from '../../../shared/assemblage/dealt-likeness.ts';
 import { stream, uniformBelow } from '../../../shared/chance/index.ts';
 import { wendleMarsh } from '../../reference/wendle-marsh-presence.ts';
 import { dealt, oneHeap, randomPresence } from './tables.ts';
@@ -81,6 +90,11 @@ test.each([
   expect(eachTableWithMargins(rows, tables - 1, () => {})).toBeNull();
 });
 
+test('a table of hundreds by hundreds is not counted out, however simple', () => {
+  const rows = Array.from({ length: 300 }, () => Array.from({ length: 200 }, () => 1));
+  expect(eachTableWithMargins(rows, 5000, () => {})).toBeNull();
+});
+
 test('shuffling with both margins kept comes to each of the 90 tables as often', () => {
   const { packed, next } = bothMargins([[1, 1, 0, 0], [1, 1, 0, 0], [0, 0, 1, 1], [0, 0, 1, 1]], stream('ninety')); // prettier-ignore
   const seen = new Map<string, number>();
@@ -148,6 +162,55 @@ test('on 50 small tables kinds dealt to pits agree with the exact chance of two 
     expect(Math.abs(atLeastShared - exact)).toBeLessThan(error(exact, 4000));
     expect(Math.abs(together - pair)).toBeLessThan(error(pair, 4000));
   }
+});
+
+test('on 50 small tables finds dealt between two pits agree with the hypergeometric chances', () => {
+  const chance = stream('fifty heaps');
+  for (let table = 0; table < 50; table += 1) {
+    const rows = [0, 1].map(() => [uniformBelow(chance, 12) + 1, uniformBelow(chance, 12)]);
+    const [[a = 0, b = 0] = [], [c = 0, d = 0] = []] = rows;
+    const [first, second, kind] = [a + b, c + d, a + c];
+    // With two kinds, likeness by Brainerd-Robinson is 200 less twice the difference of the first kind's percentages.
+    const alike = (inFirst: number): number =>
+      200 * (1 - Math.abs(inFirst / first - (kind - inFirst) / second));
+    const { least, chances } = hypergeometric(first + second, kind, first);
+    const exact = chances.reduce(
+      (total, share, place) => total + (alike(least + place) >= alike(a) - 1e-9 ? share : 0),
+      0,
+    );
+    const [pair] = alikeByChance(
+      { pits: ['P1', 'P2'], kinds: ['flake', 'jaw'], rows },
+      { by: 'brainerd-robinson', shuffles: 4000, chance: stream(`heap ${table}`) },
+    );
+    expect(pair?.observed).toBeCloseTo(alike(a), 9);
+    expect(Math.abs((pair?.chance ?? -1) - exact)).toBeLessThan(error(exact, 4000));
+  }
+});
+
+test('the likeness of dealt counts is the likeness of their rows', () => {
+  const { rows } = oneHeap([9, 4, 0, 15], 6, stream('dealt rows'));
+  const dealer = dealFinds(rows, stream('again'));
+  const dealt = dealtLikeness(rows, dealer.counts);
+  for (let turn = 0; turn < 20; turn += 1) {
+    dealer.next();
+    dealt.read();
+    const row = (pit: number): number[] => Array.from(dealer.counts.subarray(6 * pit, 6 * pit + 6));
+    expect(dealt.likeness(0, 3)).toBeCloseTo(brainerdRobinson(row(0), row(3)).value ?? -1, 9);
+    expect(dealt.likeness(1, 0)).toBeCloseTo(brainerdRobinson(row(1), row(0)).value ?? -1, 9);
+  }
+});
+
+test('one shuffle owes nothing that can be seen to the one before', () => {
+  const { packed, next } = bothMargins(wendleMarsh.rows, stream('owes nothing'));
+  const values: number[] = [];
+  for (let turn = 0; turn < 10_000; turn += 1) {
+    next();
+    values.push(sharedBits(packed, 2, 4));
+  }
+  const mean = values.reduce((a, b) => a + b, 0) / values.length;
+  const apart = values.map((value) => value - mean);
+  const together = apart.slice(1).reduce((total, value, turn) => total + value * (apart[turn] ?? 0), 0);
+  expect(Math.abs(together / apart.reduce((total, value) => total + value * value, 0))).toBeLessThan(0.05);
 });
 
 test('the same seed gives the same chances, another seed others', () => {

@@ -54,6 +54,10 @@ test('two cards at one place leave their pair open and keep the rest', () => {
   });
 });
 
+test('two cards at one place that have an order are one card to move', () => {
+  expect(scoreOrder(ordered(numbered(2, [[0, 1]])), [['0', '1']]).toMove).toHaveLength(1); // prettier-ignore
+});
+
 test('free cards at one place cost nothing', () => {
   const laid = [
     ['find-nodule', 'cut-haft-wood'],
