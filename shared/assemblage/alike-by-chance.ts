@@ -13,7 +13,7 @@ import { walkTables } from './walk-tables.ts';
  * What a shuffle keeps. `finds`: all finds in one heap, each pit gets as many as it had. `kinds`: each kind in as many pits
  * as before. `both`: each kind in as many pits, each pit with as many kinds, as before.
  */
-export const KEEPS = ['finds', 'kinds', 'both'] as const;
+const KEEPS = ['finds', 'kinds', 'both'] as const;
 
 export type Keeps = (typeof KEEPS)[number];
 

@@ -6,7 +6,7 @@ import { siteByChance } from './site-by-chance.ts';
 import type { ChanceTally } from './tally.ts';
 
 /** Shuffles where nothing else is asked. ASM: a chance of 5 % is then known to about one in a hundred. */
-export const USUAL_SHUFFLES = 2000;
+const USUAL_SHUFFLES = 2000;
 
 /** Up to this many tables all are looked at instead of some. ASM. */
 const EVERY_TABLE = 20_000;

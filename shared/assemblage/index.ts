@@ -1,12 +1,5 @@
-export { alikeReport, USUAL_SHUFFLES, type AlikeReport, type ChanceReport } from './alike-report.ts';
-export {
-  alikeByChance,
-  KEEPS,
-  usualKeeps,
-  type AlikeQuestion,
-  type Keeps,
-  type PairByChance,
-} from './alike-by-chance.ts';
+export { alikeReport, type AlikeReport, type ChanceReport } from './alike-report.ts';
+export { alikeByChance, type AlikeQuestion, type Keeps, type PairByChance } from './alike-by-chance.ts';
 export {
   bestGroup,
   sharingGroups,
@@ -31,7 +24,7 @@ export { fisherExact, fisherOfPits, type FisherExact } from './fisher-exact.ts';
 export { fullSetTail, type ExactChance } from './full-set.ts';
 export { companyTail, hypergeometric, type Hypergeometric } from './hypergeometric.ts';
 export { kindsInCompany, type Company, type SiteCompany } from './kinds-in-company.ts';
-export { LIKENESSES, likenessMatrix, likenessOf, type Likeness } from './likeness.ts';
+export { LIKENESSES, likenessMatrix, type Likeness } from './likeness.ts';
 export type { Measured, NoMeasure } from './measured.ts';
 export {
   jaccard,
@@ -44,7 +37,6 @@ export {
 } from './overlap.ts';
 export { isRobinsonForm, robinsonBreaks, type RobinsonBreaks } from './robinson-form.ts';
 export {
-  HARDLY,
   judge,
   JUDGEMENTS,
   meanScore,

@@ -7,7 +7,7 @@ export const JUDGEMENTS = ['chance-could', 'chance-hardly'] as const;
 export type Judgement = (typeof JUDGEMENTS)[number];
 
 /** Rarer than once in twenty is called hardly chance. Source: convention of Fisher 1925, Statistical Methods for Research Workers, section 12. */
-export const HARDLY = 0.05;
+const HARDLY = 0.05;
 
 /** What the record says of a tally. A rare chance says "not this chance", not "on purpose". */
 export const judge = ({ chance }: Pick<ChanceTally, 'chance'>): Judgement =>

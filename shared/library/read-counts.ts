@@ -4,7 +4,7 @@ import { countsWords } from '../words/en/table-problems.ts';
 import { readCsv, type Cell } from './read-csv.ts';
 
 /** More finds than this cannot be dealt in a time anyone would wait. ASM. */
-export const MOST_FINDS = 1_000_000;
+const MOST_FINDS = 1_000_000;
 
 /**
  * Reads a table of counts (RFC 4180): first row the kinds, after a first cell that is passed over; then a row a pit, its name first.
