@@ -73,6 +73,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
   'site-unknown': 'The lesson names a site that is not in content/sites.',
   'source-unknown': 'A source is named that is not in the list of sources.',
+  'steps-circular': 'Steps wait for each other in a ring, so none of them can come first.',
   'tray-empty': 'No find belongs in a tray. That may be meant.',
   'tray-overlap': 'The same value belongs in two trays.',
   'tray-repeated': 'Two trays have the same name.',
