@@ -95,4 +95,6 @@ export const hasErrors = (problems: readonly { readonly grade: ProblemGrade }[])
 
 /** Orders problems by place, then by code, so that the same file always tells them alike. */
 export const byPlace = (a: Problem, b: Problem): number =>
-  a.from.offset - b.from.offset || a.to.offset - b.to.offset || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
+  a.from.offset - b.from.offset ||
+  a.to.offset - b.to.offset ||
+  (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);

@@ -41,7 +41,10 @@ export function sortScreen(
   ];
   let view: PlanView | null = null;
   if (activity.pit !== null) {
-    const drawn = drawnPlan(activity.pit, activity.finds.map(({ drawing }) => drawing));
+    const drawn = drawnPlan(
+      activity.pit,
+      activity.finds.map(({ drawing }) => drawing),
+    );
     const groundId = `ground-${activity.id}`;
     symbols.push({ id: groundId, viewBox: `0 0 ${drawn.widthMm} ${drawn.heightMm}`, markup: drawn.markup });
     view = {

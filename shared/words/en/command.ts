@@ -6,7 +6,8 @@ interface Told {
   readonly received: string;
 }
 
-const counted = (count: number, one: string, other: string): string => `${count} ${count === 1 ? one : other}`;
+const counted = (count: number, one: string, other: string): string =>
+  `${count} ${count === 1 ? one : other}`;
 
 /** What the command line says. */
 export const commandWords = {

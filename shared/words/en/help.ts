@@ -41,8 +41,10 @@ export const help = {
 export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'block-empty': 'An activity block has nothing in it.',
   'block-nested': 'An activity block stands inside a list or a quotation, where it is not read.',
-  'block-unclosed': 'An activity block has no closing line of three back-ticks, so it swallows the rest of the file.',
-  'cell-unreadable': 'A cell of a finds table is not the number it should be, or a quote in it is never closed.',
+  'block-unclosed':
+    'An activity block has no closing line of three back-ticks, so it swallows the rest of the file.',
+  'cell-unreadable':
+    'A cell of a finds table is not the number it should be, or a quote in it is never closed.',
   'column-missing': 'A finds table lacks a column that every find needs.',
   'column-repeated': 'A finds table has the same column twice.',
   'column-unknown': 'A finds table has a column with a name that is not known.',
@@ -65,7 +67,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'key-unknown': 'A key is not one of those that may stand there.',
   'kind-unknown': 'The word after the three back-ticks is not a kind of activity.',
   'link-unsafe': 'A link does not lead to a page.',
-  'mass-doubtful': 'A mass does not fit the size and material of its find: one of the numbers is likely a slip.',
+  'mass-doubtful':
+    'A mass does not fit the size and material of its find: one of the numbers is likely a slip.',
   'minutes-over': 'The activities take longer than the lesson, or one is longer than the band sits still.',
   'minutes-under': 'There is less time than the finds need.',
   'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
