@@ -207,6 +207,8 @@ export function checkParts(world: World): WorldFault[] {
   }
   for (const trader of [world.pupil, ...world.traders]) faults.push(...checkTrader(world, trader));
   faults.push(...checkAim(world));
+  // A good goes unused by a slip elsewhere: that slip is told first.
+  if (faults.length > 0) return faults;
   const everyone = [world.pupil, ...world.traders];
   for (const { id } of world.goods) {
     if (everyone.some((trader) => (trader.holds[id] ?? 0) > 0)) continue;

@@ -25,7 +25,7 @@ export interface Reach {
   readonly places: readonly Place[];
   /** False when there was more than the limit; then the last places have no ways yet. */
   readonly isComplete: boolean;
-  /** Every place with fewer handovers than this is among the places, with all its ways. */
+  /** Every place with this many handovers or fewer is among the places, with all the shortest ways to it. */
   readonly surelyTo: number;
 }
 

@@ -68,7 +68,12 @@ export const GATHERING_GOODS: readonly GatheringGood[] = [
     'arrowhead',
     'an arrowhead',
     'arrowheads',
-    hours(0.05, null, 'RF', 'a practised maker, about twenty an hour, from a struck flake'),
+    hours(
+      0.05,
+      null,
+      'RF',
+      'Woodlands film with A., course on making a leaf-shaped arrowhead (arrow-film): practised maker, from a struck flake',
+    ),
   ),
   plain('bowl', 'a wooden bowl', 'wooden bowls'),
   plain(
@@ -81,7 +86,12 @@ export const GATHERING_GOODS: readonly GatheringGood[] = [
     'knife',
     'a hafted flint knife',
     'hafted flint knives',
-    hours(2.7, null, 'RF', "one beginner's knife: blade 40 min, handle 2 h"),
+    hours(
+      2.7,
+      null,
+      'RF',
+      "a beginner's post after a one-day flint workshop (knife-day): blade 40 min, handle 2 h",
+    ),
   ),
   plain('scraper', 'a scraper', 'scrapers', hours(0.025, [0.008, 0.083], 'ASM', OWN)),
   plain('mat', 'a rush mat', 'rush mats'),
