@@ -2,13 +2,14 @@ import type { z } from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { Fault } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
-import type { Library } from '../library/library.ts';
+import type { FindToDraw } from '../drawing/drawing.ts';
+import type { Library, Site } from '../library/library.ts';
 
 /** What a kind may look at while it compiles one block. */
 export interface CompileContext {
   readonly library: Library;
   /** The site the lesson names; its finds are the ones a block may name. */
-  readonly siteId: string;
+  readonly site: Site;
   readonly bands: readonly Band[];
   /** A stream of its own for this block: adding another block never reshuffles it. */
   readonly chance: Stream;
@@ -37,12 +38,36 @@ export interface Score {
   readonly working: Readonly<Record<string, unknown>>;
 }
 
-/** One printed sheet as data: the page decides how it looks, the kind decides what it says. */
-export interface Sheet {
-  readonly part: 'cards' | 'pupil-sheet' | 'answers';
-  readonly title: string;
-  readonly content: unknown;
+/** A card to cut out: what can be seen, never the answer. Lengths in mm. */
+export interface Card {
+  readonly id: string;
+  readonly number: number;
+  readonly plain: string;
+  readonly drawing: FindToDraw;
 }
+
+/** An answer with its reason, and any other answer that can be argued. */
+export interface AnswerRow {
+  readonly number: number;
+  readonly name: string;
+  readonly drawing: FindToDraw;
+  readonly answer: string;
+  readonly because: string;
+  readonly note: string | null;
+  readonly also: readonly { readonly answer: string; readonly because: string }[];
+}
+
+/** One printed sheet as data: the page decides how it looks, the kind decides what it says. */
+export type Sheet =
+  | { readonly part: 'cards'; readonly title: string; readonly cards: readonly Card[] }
+  | {
+      readonly part: 'pupil-sheet';
+      readonly title: string;
+      readonly question: string;
+      readonly boxes: readonly { readonly name: string; readonly hint: string }[];
+      readonly numbers: readonly number[];
+    }
+  | { readonly part: 'answers'; readonly title: string; readonly question: string; readonly rows: readonly AnswerRow[] };
 
 /** A compiled activity, or none where a fault is an error. */
 export interface Compiled<Activity> {

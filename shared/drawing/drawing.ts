@@ -17,7 +17,12 @@ export interface Drawing {
   /** Markup inside the `<svg>` or `<symbol>`: unscaled millimetres, no ids, classes and `data-part` only. */
   readonly markup: string;
   /** The drawn box, in mm, scale bar and extra views included: goes into `viewBox`. */
-  readonly viewBox: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly viewBox: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  };
 }
 
 export interface PitToDraw {
@@ -28,15 +33,30 @@ export interface PitToDraw {
   readonly profile: 'bowl' | 'steep-sided';
 }
 
+/** A fill of a pit, top first; its description is read for silt, sand, gravel, charcoal, wet. */
+export interface FillToDraw {
+  readonly context: number;
+  readonly description: string;
+  readonly thicknessMm: number;
+}
+
+/** What a section shows beyond the plan. */
+export interface PitToCut extends PitToDraw {
+  readonly cut: number;
+  readonly topLevelMOd: number;
+  readonly fills: readonly FillToDraw[];
+}
+
 /** Where a find lies in the plan, in mm from the plan's top left corner. */
 export interface PlanPlace {
   readonly id: string;
+  /** Where the middle of the find's view box (view `face`) comes to lie. */
   readonly xMm: number;
   readonly yMm: number;
   readonly turnDegrees: number;
   /** How much larger than the plan's scale the find is drawn, so that it can be seen and pressed. */
   readonly enlarged: number;
-  /** Where its number stands, clear of every find and of every other number. */
+  /** The middle of the triangle its number stands in, clear of every find and of every other number. */
   readonly tag: { readonly xMm: number; readonly yMm: number };
 }
 
@@ -46,4 +66,6 @@ export interface PitPlan {
   /** Edge, hachures, base, stones, north arrow and scale; no finds. */
   readonly markup: string;
   readonly places: readonly PlanPlace[];
+  /** The side of a number's triangle, mm. */
+  readonly tagSideMm: number;
 }

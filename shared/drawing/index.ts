@@ -1,3 +1,3 @@
-export { drawFind } from './draw-find.ts';
+export { drawFind, type DrawFindOptions } from './draw-find.ts';
 export { drawPitPlan } from './draw-pit-plan.ts';
-export type { Drawing, FindToDraw, PitPlan, PitToDraw, PlanPlace } from './drawing.ts';
+export type { Drawing, FillToDraw, FindToDraw, PitPlan, PitToCut, PitToDraw, PlanPlace } from './drawing.ts';

@@ -40,7 +40,6 @@ export interface Fill {
 export interface Pit {
   /** `P3`. */
   readonly id: string;
-  readonly number: number;
   readonly cut: number;
   readonly lengthMm: number;
   readonly widthMm: number;
@@ -82,6 +81,8 @@ export interface Term {
 export interface ObjectType extends Term {
   /** For a sort: "Smooth stone, one curved edge". */
   readonly plain: string;
+  /** Where the sign of an attribute's value would mislead for this type, its own sign. */
+  readonly signs: Readonly<Partial<Record<Attribute, string>>>;
   /** Least and greatest share of the bounding box that such a thing fills; null where not known. */
   readonly shapeFactor: { readonly least: number; readonly greatest: number; readonly status: Status } | null;
 }
@@ -108,6 +109,8 @@ export interface Source {
   readonly id: string;
   readonly citation: string;
   readonly status: Status;
+  /** What in the product rests on it. */
+  readonly usedFor: string;
 }
 
 /** What a band can be asked: limits for the checks, with how each is known. */
@@ -118,9 +121,9 @@ export interface BandLimits {
   readonly minutesPerSitting: number;
   readonly trays: number;
   readonly finds: number;
+  readonly secondsPerFind: number;
   readonly readsAlone: boolean;
   readonly status: Status;
-  readonly source: string;
 }
 
 /** All that lessons point to. Plain data, read once and handed in. */

@@ -1,0 +1,59 @@
+import { fittedCurve, type Curve, type Knot, type Shift } from './curve.ts';
+import type { Hand } from './hand.ts';
+
+/** A row of a shape's table: across from -0.5 to 0.5, up from 0 at the foot to 1, and `'corner'` where the curve breaks. */
+export type Row = readonly [across: number, up: number, corner?: 'corner'];
+
+/** The rows of a half, foot first, with their mirror images: a shape alike on both sides. */
+export function mirrored(half: readonly Row[]): Row[] {
+  const other = half
+    .filter(([across]) => across !== 0)
+    .map(([across, up, corner]): Row => (corner === undefined ? [-across, up] : [-across, up, corner]));
+  return [...half, ...other.reverse()];
+}
+
+/** Rows as knots, y down, each moved a little by the hand. */
+export const knots = (rows: readonly Row[], hand: Hand, wobble: number): Knot[] =>
+  rows.map(([across, up, corner]) => ({
+    at: [across + hand.wobble(wobble), 1 - up + hand.wobble(wobble)],
+    corner: corner === 'corner',
+  }));
+
+/** A shape's outline, filling its box exactly. */
+export const outline = (
+  rows: readonly Row[],
+  widthMm: number,
+  heightMm: number,
+  hand: Hand,
+  wobble = 0.02,
+  shift?: Shift,
+): Curve => fittedCurve(knots(rows, hand, wobble), widthMm, heightMm, shift);
+
+/** A rounded outline without corners, of a stone or lump: `n` 2 is an ellipse, more is squarer. */
+export function lump(
+  widthMm: number,
+  heightMm: number,
+  hand: Hand,
+  n = 2.2,
+  wobble = 0.03,
+  count = 12,
+  shift?: Shift,
+): Curve {
+  const rows: Knot[] = [];
+  const turn = hand.within(0, 1);
+  for (let index = 0; index < count; index += 1) {
+    const angle = ((index + turn) / count) * Math.PI * 2;
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    const reach = 1 + hand.wobble(wobble);
+    rows.push({
+      at: [
+        Math.sign(cos) * Math.abs(cos) ** (2 / n) * reach,
+        Math.sign(sin) * Math.abs(sin) ** (2 / n) * reach,
+      ],
+      corner: false,
+    });
+  }
+  return fittedCurve(rows, widthMm, heightMm, shift);
+}
+
+export type { Shift };

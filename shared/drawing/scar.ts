@@ -1,0 +1,83 @@
+import type { Hand } from './hand.ts';
+import type { Mark } from './mark.ts';
+import { swellPath } from './path.ts';
+import { apart, away, type Point } from './point.ts';
+import { isInside, middle, type Region } from './region.ts';
+
+/** Angles tried along a ripple. */
+const STEPS = 26;
+
+/**
+ * The ripples of one scar: arcs round the point of the blow, closer together near it, and drawn from the side
+ * away from a light at the upper left. `shade` 0 is a scar in full light, 1 one turned away from it.
+ *
+ * Convention: Martingell & Saville 1988, Inizan et al. 1999 (from memory); light: Green, Illustrating Lithics.
+ */
+export function ripples(
+  region: Region,
+  blow: Point,
+  count: number,
+  shade: number,
+  hand: Hand,
+  swellMm: number,
+): Mark[] {
+  const reaches = region.map((point) => apart(point, blow));
+  const near = Math.min(...reaches);
+  const far = Math.max(...reaches);
+  const heart = middle(region);
+  const facing = Math.atan2(heart[1] - blow[1], heart[0] - blow[0]);
+  const marks: Mark[] = [];
+  for (let index = 1; index <= count; index += 1) {
+    const part = (index / (count + 1)) ** 1.25 + hand.wobble(0.25 / (count + 1));
+    const radius = near + (far - near) * part;
+    const run = longestRun(region, blow, radius, facing);
+    if (run === null) continue;
+    const path = arcFrom(blow, radius, run, shade, hand, swellMm);
+    if (path !== '') marks.push({ ink: 'ripple', path });
+  }
+  return marks;
+}
+
+function longestRun(region: Region, blow: Point, radius: number, facing: number): [number, number] | null {
+  let best: [number, number] | null = null;
+  let start: number | null = null;
+  for (let step = 0; step <= STEPS; step += 1) {
+    const angle = facing + (step / STEPS - 0.5) * 3.2;
+    const isIn = step < STEPS && isInside(region, away(blow, angle, radius));
+    if (isIn && start === null) start = angle;
+    if (!isIn && start !== null) {
+      const end = angle - 3.2 / STEPS;
+      if (best === null || end - start > best[1] - best[0]) best = [start, end];
+      start = null;
+    }
+  }
+  return best;
+}
+
+function arcFrom(
+  blow: Point,
+  radius: number,
+  [start, end]: readonly [number, number],
+  shade: number,
+  hand: Hand,
+  swellMm: number,
+): string {
+  const first = away(blow, start, radius);
+  const last = away(blow, end, radius);
+  const isLastDark = last[0] + last[1] > first[0] + first[1];
+  const [dark, light] = isLastDark ? [end, start] : [start, end];
+  const keep = Math.min(0.92, 0.3 + 0.6 * shade + hand.wobble(0.12));
+  const from = dark + (light - dark) * 0.04;
+  const to = dark + (light - dark) * keep;
+  if (Math.abs(to - from) * radius < 1.5 * swellMm) return '';
+  const half = (to - from) / 2;
+  const handle = away(blow, from + half, radius / Math.cos(half));
+  return swellPath(away(blow, from, radius), handle, away(blow, to, radius), swellMm);
+}
+
+/** How far a scar is turned from the light, 0 to 1, by where it lies on a surface that bulges toward us. */
+export function shadeAt(place: Point, widthMm: number, heightMm: number): number {
+  const across = (place[0] / widthMm) * 2 - 1;
+  const down = (place[1] / heightMm) * 2 - 1;
+  return Math.max(0, Math.min(1, 0.5 + across * 0.62 + down * 0.22));
+}
