@@ -6,9 +6,9 @@ import type { Trader, World } from './world.ts';
 import { listed, type WorldFault } from './world-fault.ts';
 
 /** Changes looked at before a mend is given in general words. */
-const MOST_MENDS = 24;
+const MOST_MENDS = 16;
 /** Places looked at for each. */
-const MOST_PLACES_MEND = 4_000;
+const MOST_PLACES_MEND = 1_000;
 
 /** A world in which one trader's want is another list. */
 const withWant = (world: World, trader: Trader, good: string, worths: readonly number[]): World => ({

@@ -21,6 +21,8 @@ export interface Gathering {
   readonly doorShut: readonly boolean[];
   /** The good each trader gives in return; -1 for none. */
   readonly returns: readonly number[];
+  /** Those who give something in return. */
+  readonly returners: readonly number[];
 }
 
 const runningTotals = (worths: readonly number[]): number[] => {
@@ -52,6 +54,7 @@ export function gather(world: World): Gathering {
     }
     for (const id of Object.keys(trader.wants)) known(id);
   }
+  const returns = traders.map((trader) => (trader.returns === null ? -1 : known(trader.returns)));
   const spoilsAfter = world.goods.map((good) => good.spoilsAfter ?? Infinity);
   return {
     world,
@@ -68,6 +71,7 @@ export function gather(world: World): Gathering {
     lastSpoiling: Math.max(0, ...spoilsAfter.filter(Number.isFinite)),
     onlyGiven: world.goods.map((good) => good.onlyGiven),
     doorShut: traders.map((trader) => trader.door === 'gift'),
-    returns: traders.map((trader) => (trader.returns === null ? -1 : known(trader.returns))),
+    returns,
+    returners: [...returns.keys()].filter((trader) => trader > 0 && (returns[trader] ?? -1) >= 0),
   };
 }

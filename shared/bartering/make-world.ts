@@ -22,7 +22,7 @@ export type MadeWorld =
 /** Drafts looked at before giving up; measured: nine in ten will do. */
 const MOST_DRAFTS = 200;
 /** A made world must be looked at wholly, and quickly. */
-const MOST_PLACES_MADE = 2_500;
+const MOST_PLACES_MADE = 1_000;
 
 /** Why an order cannot be met whatever is drawn; null when it may be. */
 function unfit(order: WorldOrder): NoWorld | null {

@@ -67,7 +67,7 @@ export function whenSettled(gathering: Gathering, position: Position, trader: nu
   const count = inHand(gathering, position, trader, good);
   if (trader !== 0) return owedBy(gathering, position, trader) === good ? count - 1 : count;
   let promised = 0;
-  for (let other = 1; other < gathering.traderCount; other += 1) {
+  for (const other of gathering.returners) {
     if (owedBy(gathering, position, other) === good) promised += 1;
   }
   return count + promised;

@@ -1,50 +1,41 @@
 import { parseArgs } from 'node:util';
 import { checkWorld, swapAnswer } from '../../shared/bartering/index.ts';
-import { BANDS, type Band } from '../../shared/library/bands.ts';
-import { readWorld, toldProblem } from '../loaders/read-world.ts';
-
-const USAGE = `pitlore swap WORLD.yaml [--band ${BANDS.join('|')}]\n`;
+import { hasErrors } from '../../shared/lesson/index.ts';
+import { BANDS } from '../../shared/library/index.ts';
+import { barterCommandWords } from '../../shared/words/en/barter-command.ts';
+import { readWorld } from '../loaders/read-world.ts';
+import type { ExitCode, Io } from './io.ts';
+import { showProblem } from './show-problem.ts';
 
 /**
- * Solves a hand-written gathering: writes `{ solvable, par, chains, example, betterOff }` as JSON, complains of what is
- * wrong with the file. 0 when it can be played, 1 when something is wrong, 2 when the command was not understood.
+ * `swap WORLD.yaml [--band B]`: a hand-written gathering solved, `{ solvable, par, chains, example, betterOff }` as JSON;
+ * problems go to the other stream. 1 when it cannot be played as it stands.
  */
 export async function swap(
   argv: readonly string[],
-  write: (text: string) => void,
-  complain: (text: string) => void,
-  read: (path: string) => Promise<string>,
-): Promise<number> {
-  let file: string | undefined;
-  let band: Band | null = null;
-  try {
-    const { values, positionals } = parseArgs({
-      args: [...argv],
-      options: { band: { type: 'string' } },
-      allowPositionals: true,
-    });
-    const named = BANDS.find((known) => known === values.band);
-    if (values.band !== undefined && named === undefined)
-      throw new Error(`no band is called "${values.band}"`);
-    if (positionals.length !== 1) throw new Error('name one world file');
-    band = named ?? null;
-    file = positionals[0];
-  } catch (cause) {
-    complain(`${cause instanceof Error ? cause.message : String(cause)}\n${USAGE}`);
+  io: Pick<Io, 'write' | 'complain' | 'read'>,
+): Promise<ExitCode> {
+  const { values, positionals } = parseArgs({
+    args: [...argv],
+    allowPositionals: true,
+    options: { band: { type: 'string' } },
+  });
+  const [file, more] = positionals;
+  if (file === undefined || more !== undefined) {
+    io.complain(barterCommandWords.swapNeeds(BANDS));
     return 2;
   }
-  let text: string;
-  try {
-    text = await read(file ?? '');
-  } catch {
-    complain(`"${file}" cannot be read: check the name and the folder\n`);
+  const band = BANDS.find((known) => known === values.band) ?? null;
+  if (values.band !== undefined && band === null) {
+    io.complain(barterCommandWords.bandUnknown(values.band, BANDS));
     return 2;
   }
-  const { world, problems, place } = readWorld(text, file ?? '');
-  const checked = world === null ? null : checkWorld(world, band);
-  const all = [...problems, ...(checked?.faults ?? []).map(place)];
-  for (const problem of all) complain(toldProblem(problem));
-  if (checked !== null && checked.proof !== null)
-    write(`${JSON.stringify(swapAnswer(checked.proof), null, 2)}\n`);
-  return all.some(({ grade }) => grade === 'error') ? 1 : 0;
+  const text = await io.read(file);
+  const { value, problems, place } = readWorld(file, text);
+  const checked = value === null ? null : checkWorld(value, band);
+  const all = [...problems, ...place(checked?.faults ?? [])];
+  for (const problem of all) io.complain(showProblem(problem, text));
+  const proof = checked?.proof ?? null;
+  if (proof !== null) io.write(`${JSON.stringify(swapAnswer(proof), null, 2)}\n`);
+  return hasErrors(all) ? 1 : 0;
 }

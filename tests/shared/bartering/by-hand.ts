@@ -75,7 +75,7 @@ function usesEach(
 ): boolean {
   const all = worthOf(world, scene, who, plus(before, goods, 1));
   return goods.every(
-    (good, at) =>
+    (_, at) =>
       all >
       worthOf(
         world,
