@@ -2,6 +2,7 @@ import { pick, shuffle, uniformBelow, derive, type Stream } from '../chance/inde
 import type { Band } from '../library/bands.ts';
 import { bestAssignment } from './assignment.ts';
 import { bestExchange, worthTo, type BestExchange, type Card } from './best-exchange.ts';
+import { mattersWhoSwaps } from './score-class.ts';
 
 /** The least and most pupils a deal is made for. */
 export const CLASS_SIZES = { least: 4, most: 36 } as const;
@@ -43,6 +44,9 @@ export interface Deal extends BestExchange {
 
 /** Draws looked at before the last is taken as it is. */
 const MOST_DRAWS = 60;
+
+/** Aimless plays looked at to see that choosing matters. */
+const TRIAL_PLAYS = 12;
 
 /** The pairs of a class in random order; one ring of three at the end where it is odd. */
 function pairUp(pupils: number, chance: Stream): number[][] {
@@ -133,7 +137,8 @@ function greatestAtAnyCost(cards: readonly Card[]): number {
 
 /**
  * Cards for a class such that everybody can go home better off, by straight swaps alone (one ring of three in an odd class).
- * Draws again while the greatest sum could be had only at someone's cost, so that what is best for all is best for each.
+ * Draws again while the greatest sum could be had only at someone's cost, so that what is best for all is best for each;
+ * and while aimless swapping always comes out best, but for the youngest. A very small class may have to do with that.
  *
  * @throws RangeError for a class outside {@link CLASS_SIZES} or fewer than four goods.
  * @example deal({ pupils: 30, band: '9-11', goods }, stream('7')).possible // true
@@ -151,7 +156,16 @@ export function deal(order: DealOrder, chance: Stream): Deal {
   for (let tried = 1; ; tried += 1) {
     const { cards, straightPlan } = draw(order, kinds, derive(chance, `deal-${tried}`));
     const best = bestExchange(cards);
-    if (tried < MOST_DRAWS && best.bestTotal < greatestAtAnyCost(cards)) continue;
+    if (tried < MOST_DRAWS) {
+      if (best.bestTotal < greatestAtAnyCost(cards)) continue;
+      // One want each leaves nothing to choose, and the youngest need not choose.
+      const isChoice = BAND_DEAL[band].moreWants > 0;
+      if (
+        isChoice &&
+        !mattersWhoSwaps(cards, best.bestTotal, derive(chance, `aimless-${tried}`), TRIAL_PLAYS)
+      )
+        continue;
+    }
     return { cards, straightPlan, startTotal: sum(cards.map((card) => worthTo(card, card.holds))), ...best };
   }
 }

@@ -18,8 +18,10 @@ export { gainsOver, prove, type DeadEnds, type Gain, type Proof } from './proof.
 export type { Refusal, Side } from './refusal.ts';
 export { RULES, type Rule } from './rules.ts';
 export { scoreChain, type ChainScore, type Standard } from './score-chain.ts';
+export { aimlessClassShare, aimlessEnd, scoreClass, type ClassScore } from './score-class.ts';
 export { shorterChain, type Shorter } from './shorter.ts';
 export { topTradingCycles, type Ring, type TopTradingCycles } from './top-trading-cycles.ts';
+export { unseenRings, type RingSwap } from './unseen-rings.ts';
 export type { Good, Handover, Holding, Trader, Wants, World } from './world.ts';
 export { WORLD_FAULT_CODES, type WorldFault, type WorldFaultCode } from './world-fault.ts';
 export type { WorldOrder } from './world-order.ts';

@@ -6,6 +6,7 @@ import {
   prove,
   scoreChain,
   shorterChain,
+  unseenRings,
 } from '../../../shared/bartering/index.ts';
 import { give, smallWorld } from './worlds.ts';
 
@@ -113,5 +114,18 @@ describe('the small world, gone through by hand', () => {
   // Cale wants flint of Ama, who wants nothing of his: one-sided. Cale and Bero: the same.
   test('how often wants meet: two straight, four one-sided of six', () => {
     expect(coincidencesOf(smallWorld)).toEqual({ pairs: 6, straight: 2, oneSided: 4 });
+  });
+
+  // You would miss the antler least, Ama flint (2, before grain at 2), Bero the pot, Cale has only the axe. You want the axe
+  // most, Cale wants flint for it (6 against 5), Ama wants the antler (5 against 2): a ring of three that nobody asked for.
+  test('a ring that helps three at once, none of whom could swap straight with the next', () => {
+    expect(unseenRings(smallWorld, [])).toEqual([
+      [
+        { trader: 'you', takes: 'axe', from: 'cale', gain: 8 },
+        { trader: 'cale', takes: 'flint', from: 'ama', gain: 1 },
+        { trader: 'ama', takes: 'antler', from: 'you', gain: 3 },
+      ],
+    ]);
+    expect(unseenRings(smallWorld, short)).toEqual([]);
   });
 });
