@@ -40,6 +40,11 @@ export interface WorldFault {
   readonly mend: string;
 }
 
+/** A fault that stops the world from being played. */
+export const error = (fault: Omit<WorldFault, 'grade'>): WorldFault => ({ grade: 'error', ...fault });
+/** A fault that can be lived with. */
+export const caution = (fault: Omit<WorldFault, 'grade'>): WorldFault => ({ grade: 'caution', ...fault });
+
 /** Some ids in a sentence: `hide, pot and axe`; the first eight where there are more. */
 export function listed(ids: readonly string[]): string {
   const shown = ids.slice(0, 8);

@@ -69,6 +69,30 @@ describe('a hand-written world that will not do says why and what to change', ()
     { name: 'a door that never opens', world: trader('ama', { door: 'gift' }), codes: ['door-never-opens'] },
     { name: 'a return nobody holds', world: trader('ama', { returns: 'pot' }), codes: ['return-unheld'] },
     {
+      name: 'too many goods to look at',
+      world: {
+        ...smallWorld,
+        goods: goodsOf([
+          'antler',
+          'flint',
+          'grain',
+          'pot',
+          'axe',
+          ...Array.from({ length: 120 }, (_, index) => `x${index}`),
+        ]),
+      },
+      codes: ['world-too-large'],
+    },
+    { name: 'bundles of ten', world: { ...smallWorld, bundle: 10 }, codes: ['count-unfit'] },
+    {
+      name: 'spoiled from the start',
+      world: {
+        ...smallWorld,
+        goods: goodsOf(['antler', 'flint', 'grain', 'pot', 'axe'], { pot: { spoilsAfter: 0 } }),
+      },
+      codes: ['count-unfit'],
+    },
+    {
       name: 'one name twice',
       world: { ...smallWorld, traders: [...smallWorld.traders, traderOf('ama', {})] },
       codes: ['trader-repeated'],

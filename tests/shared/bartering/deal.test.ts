@@ -134,9 +134,9 @@ describe('200 deals for every class from 4 to 36', () => {
 });
 
 describe('against HiGHS', () => {
-  test('the stated best is the optimum, with all gaining, with nobody worse off and at any cost, in three deals of every size', async () => {
+  test('the stated best is the optimum, with all gaining, with nobody worse off and at any cost, in 45 deals of all sizes', async () => {
     const solver = await load();
-    for (const { seed, dealt } of deals.filter((_, index) => index % 67 === 0)) {
+    for (const { seed, dealt } of deals.filter((_, index) => index % 149 === 0)) {
       for (const least of [1, 0, -100]) {
         expect({ seed, least, best: optimum(solver, dealt.cards, least) }).toEqual({
           seed,

@@ -6,6 +6,8 @@ import {
   isIndividuallyRational,
   isParetoImprovement,
   shortestSwapChain,
+  GATHERING_GOODS,
+  RULES,
   topTradingCycles,
 } from '../../../shared/bartering/index.ts';
 
@@ -139,4 +141,18 @@ test('standing offers: two chains as short are counted, and the start may be the
   ];
   expect(shortestSwapChain(offers, 'a', 'd')).toEqual({ par: 2, ways: 2, chain: ['a', 'b', 'd'] });
   expect(shortestSwapChain(offers, 'a', 'a')).toEqual({ par: 0, ways: 1, chain: ['a'] });
+});
+
+test('every rule of the gathering has a source or says that it is ours', () => {
+  expect(new Set(RULES.map(({ id }) => id)).size).toBe(RULES.length);
+  for (const { status, source } of RULES) expect(status === 'ASM').toBe(source === "this game's own rule");
+});
+
+test('every good with hours says where they come from', () => {
+  for (const { hours } of GATHERING_GOODS) {
+    if (hours === null) continue;
+    expect(hours.source.length).toBeGreaterThan(10);
+    expect(hours.low ?? hours.value).toBeLessThanOrEqual(hours.value);
+    expect(hours.high ?? hours.value).toBeGreaterThanOrEqual(hours.value);
+  }
 });
