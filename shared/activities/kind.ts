@@ -67,7 +67,12 @@ export type Sheet =
       readonly boxes: readonly { readonly name: string; readonly hint: string }[];
       readonly numbers: readonly number[];
     }
-  | { readonly part: 'answers'; readonly title: string; readonly question: string; readonly rows: readonly AnswerRow[] };
+  | { readonly part: 'answers';
+      readonly title: string;
+      readonly question: string;
+      /** No answer is fixed: the rows say what the record has, not what is right. */
+      readonly isOpen: boolean;
+      readonly rows: readonly AnswerRow[] };
 
 /** A compiled activity, or none where a fault is an error. */
 export interface Compiled<Activity> {

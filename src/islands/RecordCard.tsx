@@ -102,6 +102,7 @@ function Row({ entry, activity, words, trays }: RowProps) {
       </th>
       <td data-label={say(words.colYou)}>{nameOf(trays, entry.placed) ?? say(words.unplaced)}</td>
       <td data-label={say(words.colRecord)}>
+        <div class="record-said">
         {!activity.ownTrays && (
           <span class="mark" data-mark={isSame ? 'same' : 'other'}>
             <span aria-hidden="true">{isSame ? '=' : '≠'}</span>
@@ -116,6 +117,7 @@ function Row({ entry, activity, words, trays }: RowProps) {
             </span>
           ))}
         </span>
+        </div>
       </td>
       <td data-label={say(words.colHow)}>
         {home?.because} {find.note !== null && <span class="quiet">{say(words.noteLine, { note: find.note })}</span>}

@@ -41,9 +41,8 @@ export function useSortMoves({ root, store, activity, words, trays }: Table): So
     });
   };
   const focusNext = (): void => {
-    const gone = new Set(answered(store.$table.get()));
-    const next = activity.finds.find(({ id }) => !gone.has(id));
-    focus(next === undefined ? '[data-move="read"]' : `.sort-ground [data-find="${CSS.escape(next.id)}"]`);
+    const isDone = answered(store.$table.get()).length === activity.finds.length;
+    focus(isDone ? '[data-move="read"]' : '.sort-ground [data-find][data-state="here"]');
   };
   const focusFind = (find: string | null): void => {
     if (find !== null) focus(`[data-find="${CSS.escape(find)}"]`);

@@ -16,18 +16,21 @@ export function paperSort(activity: SortActivity): readonly Sheet[] {
       part: 'pupil-sheet',
       title,
       question,
-      boxes: activity.trays.map(({ name, hint }) => ({ name, hint })),
+      boxes: activity.ownTrays
+        ? Array.from({ length: 4 }, () => ({ name: '', hint: '' }))
+        : activity.trays.map(({ name, hint }) => ({ name, hint })),
       numbers: byNumber.map(({ smallFind }) => smallFind),
     },
     {
       part: 'answers',
       title,
       question,
+      isOpen: activity.ownTrays,
       rows: byNumber.map(({ smallFind, name, drawing, homes, note, attributes }) => ({
         number: smallFind,
         name,
         drawing,
-        answer: homes[0] === undefined ? attributes[activity.by] : trayName(homes[0].tray),
+        answer: homes[0] === undefined ? attributes[activity.by].replaceAll('-', ' ') : trayName(homes[0].tray),
         because: homes[0]?.because ?? '',
         note,
         also: homes.slice(1).map(({ tray, because }) => ({ answer: trayName(tray), because })),
