@@ -1,5 +1,6 @@
 import { checkSize } from './check-size.ts';
 import { checkTrader } from './check-trader.ts';
+import { idleBecause } from './idle.ts';
 import type { World } from './world.ts';
 import { caution, error, listed, type WorldFault } from './world-fault.ts';
 
@@ -97,6 +98,23 @@ export function checkParts(world: World): WorldFault[] {
         atKey: true,
         expected: 'a good that somebody holds',
         received: `${id}, held by nobody`,
+        mend,
+      }),
+    );
+  }
+  for (const trader of world.traders) {
+    const because = idleBecause(world, trader);
+    if (because === null) continue;
+    const isWanting = because === 'wants-nothing-there';
+    const expected = `something ${trader.name} ${isWanting ? 'wants that another holds' : 'holds that you want'}`;
+    const mend = `let ${trader.name} ${isWanting ? 'want' : 'hold'} something, or leave ${trader.name} out`;
+    faults.push(
+      caution({
+        code: 'trader-idle',
+        path: ['traders', trader.id],
+        atKey: true,
+        expected,
+        received: 'nothing',
         mend,
       }),
     );

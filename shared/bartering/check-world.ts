@@ -74,7 +74,7 @@ function checkBand(world: World, proof: Proof, band: Band): WorldFault[] {
  */
 export function checkWorld(world: World, band: Band | null): CheckedWorld {
   const parts = checkParts(world);
-  if (parts.some(({ code }) => code !== 'aim-unclear' && code !== 'good-unused'))
+  if (parts.some(({ code, grade }) => grade === 'error' && code !== 'aim-unclear'))
     return { faults: parts, proof: null };
   const proof = prove(world);
   const faults = [...parts];

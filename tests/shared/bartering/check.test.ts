@@ -36,7 +36,7 @@ describe('a hand-written world that will not do says why and what to change', ()
     },
     {
       name: 'no chain: unsolvable',
-      world: trader('cale', { wants: { axe: [5] } }),
+      world: trader('cale', { wants: { axe: [5], pot: [2] } }),
       codes: ['world-unsolvable'],
     },
     {
@@ -82,6 +82,11 @@ describe('a hand-written world that will not do says why and what to change', ()
         ]),
       },
       codes: ['world-too-large'],
+    },
+    {
+      name: 'a trader with nothing to do',
+      world: { ...smallWorld, traders: [...smallWorld.traders, traderOf('dunna', { holds: { pot: 1 } })] },
+      codes: ['trader-idle'],
     },
     { name: 'bundles of ten', world: { ...smallWorld, bundle: 10 }, codes: ['count-unfit'] },
     {
@@ -159,6 +164,8 @@ describe('a hand-written world that will not do says why and what to change', ()
     };
     const { faults } = checkWorld(many, '4-5');
     expect(faults.map(({ code, grade }) => [code, grade])).toEqual([
+      ['trader-idle', 'caution'],
+      ['trader-idle', 'caution'],
       ['bundle-over', 'caution'],
       ['traders-over', 'caution'],
     ]);
