@@ -1,5 +1,6 @@
 import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
+import type { FindToDraw } from '../drawing/drawing.ts';
 import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { sort } from './sort/kind.ts';
 
@@ -60,3 +61,7 @@ export const guessPlay = <K extends KindName>(activity: Activities[K] & { kind: 
 /** The sheets an activity prints. */
 export const sheetsOf = <K extends KindName>(activity: Activities[K] & { kind: K }): readonly Sheet[] =>
   table[activity.kind].paper(activity);
+
+/** The finds an activity shows; [] where it shows none. */
+export const shownFinds = <K extends KindName>(activity: Activities[K] & { kind: K }): readonly FindToDraw[] =>
+  table[activity.kind].shows(activity);

@@ -91,4 +91,6 @@ export interface Kind<Block, Activity extends ActivityBase, Play extends PlayBas
   /** A play by guessing with a stream; the laws hold that its score averages 0. */
   readonly guess: (activity: Activity, chance: Stream) => Play;
   readonly paper: (activity: Activity) => readonly Sheet[];
+  /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
+  readonly shows: (activity: Activity) => readonly FindToDraw[];
 }

@@ -50,6 +50,7 @@ export const PROBLEM_CODES = [
   'row-ragged',
   'site-unknown',
   'source-unknown',
+  'steps-circular',
   'trader-idle',
   'trader-repeated',
   'traders-over',

@@ -34,6 +34,8 @@ export const commandWords = {
   pitlore compile FILE [--seed N] [--content FOLDER] the plan of a lesson, as JSON
   pitlore score PLAN.json PLAYS.json                 what each play comes to, with its working
   pitlore new NAME                                   a commented lesson to start from
+  pitlore alike COUNTS.csv [--by brainerd-robinson|jaccard|dice] [--shuffles N --seed S]   how alike pits are
+  pitlore orders STEPS.yaml                          how many orders the steps of a making allow
   pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.

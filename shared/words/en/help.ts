@@ -87,6 +87,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
   'site-unknown': 'The lesson names a site that is not in content/sites.',
   'source-unknown': 'A source is named that is not in the list of sources.',
+  'steps-circular': 'Steps wait for each other in a ring, so none of them can come first.',
   'trader-idle': 'A trader has nothing anyone wants and wants nothing that is there.',
   'trader-repeated': 'Two traders have the same name.',
   'traders-over': 'There are more traders than the band can keep in view.',

@@ -83,7 +83,7 @@ export const site = {
   printThis: 'Print this page',
   backToLesson: 'Back to the lesson',
   notesInThreeLines: 'In three lines',
-  notesWhat: 'Pupils lift {finds} finds from {pits} and decide: {question}',
+  notesSort: 'Pupils lift {finds} finds from {pits} and decide: {question}',
   notesPits: { one: 'pit {pits}', other: 'pits {pits}' },
   notesRecord: 'The record card then says what the record says, and how we know.',
   notesFirst: 'Everything can be done on screen, hands up from the carpet, or on paper alone.',
