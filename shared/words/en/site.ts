@@ -47,7 +47,6 @@ export const site = {
     one: '{count} thing to put right in {file}. The rest of the site is not touched by it.',
     other: '{count} things to put right in {file}. The rest of the site is not touched by them.',
   },
-  problemsCautions: { one: '{count} caution', other: '{count} cautions' },
   problemPlace: 'Line {line}, place {column}',
   problemExpected: 'Expected',
   problemReceived: 'Found',
