@@ -3,7 +3,7 @@ import type { Entry } from '../entry.ts';
 /** The words of the site itself: frames, lists, papers. */
 export const site = {
   productName: 'Pitlore',
-  strapline: 'Real finds, made into lessons that run on a board, a tablet or paper',
+  strapline: 'Finds from the trench, made into lessons for board, tablet or paper',
   skipToContent: 'Skip to the lesson',
   navigation: 'Pages',
   lessons: 'Lessons',
