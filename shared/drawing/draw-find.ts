@@ -37,11 +37,13 @@ export function drawFind(find: FindToDraw, options: DrawFindOptions = {}): Drawi
   const placed: Placed[] = [{ view: face, x: 0, y: 0 }];
   let [left, right, foot] = [0, face.widthMm, face.heightMm];
   let ticks = '';
+  const { beside } = sketched;
+  if (beside !== undefined) {
+    left -= gap + beside.widthMm;
+    placed.push({ view: beside, x: left, y: 0 });
+  }
   for (const view of more) {
-    if (view.part === 'section' && sketched.sectionStands === 'left') {
-      left -= gap + view.widthMm;
-      placed.push({ view, x: left, y: 0 });
-    } else if (view.part === 'section' && view.heightMm < face.heightMm * 0.9) {
+    if (view.part === 'section' && view.heightMm < face.heightMm * 0.9) {
       placed.push({ view, x: (face.widthMm - view.widthMm) / 2, y: face.heightMm + gap });
       foot = face.heightMm + gap + view.heightMm;
       if (sketched.cutAtMm !== undefined) {
@@ -67,7 +69,12 @@ export function drawFind(find: FindToDraw, options: DrawFindOptions = {}): Drawi
   const top = face.marks.some((mark) => mark.part === 'missing') ? -face.heightMm * 0.44 : 0;
   const pad = Math.max(right - left, foot - top) * 0.05;
   if (options.scaleBar === true) {
-    const bar = scaleBar(left, foot + pad * 1.4, right - left);
+    const bar = scaleBar(
+      left,
+      foot + pad * 1.4,
+      Math.max(right - left, (foot - top) * 0.36),
+      Math.max(right - left, foot - top),
+    );
     inner += bar.markup;
     foot = bar.footMm;
     right = Math.max(right, left + bar.widthMm);

@@ -12,6 +12,7 @@ export const INKS = {
   stipple: 'stroke-width="1.2"',
   hatch: 'stroke-width=".6"',
   fill: 'fill="currentColor" stroke="none"',
+  chip: 'fill="#fff" stroke-width=".8"',
   stone: 'fill="#fff" stroke-width=".6"',
   gap: 'stroke="#fff" stroke-width=".9"',
   open: 'fill="#fff" stroke-width=".8"',
@@ -55,7 +56,13 @@ function element(mark: Mark, path: string): string {
 }
 
 /** Words in a drawing, in mm. */
-export function inkText(words: string, x: number, y: number, sizeMm: number, anchor: 'start' | 'middle' | 'end'): string {
+export function inkText(
+  words: string,
+  x: number,
+  y: number,
+  sizeMm: number,
+  anchor: 'start' | 'middle' | 'end',
+): string {
   const write = (value: number): number => Math.round(value * 100) / 100;
   const where = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
   return `<text class="ink-text" fill="currentColor" stroke="none" font-size="${write(sizeMm)}" x="${write(x)}" y="${write(y)}"${where}>${words}</text>`;

@@ -12,12 +12,15 @@ export function mirrored(half: readonly Row[]): Row[] {
   return [...half, ...other.reverse()];
 }
 
-/** Rows as knots, y down, each moved a little by the hand. */
-export const knots = (rows: readonly Row[], hand: Hand, wobble: number): Knot[] =>
-  rows.map(([across, up, corner]) => ({
-    at: [across + hand.wobble(wobble), 1 - up + hand.wobble(wobble)],
+/** Rows as knots, y down, each moved a little by the hand: as far in mm across as up. */
+function knots(rows: readonly Row[], hand: Hand, wobble: number, widthMm: number, heightMm: number): Knot[] {
+  const least = Math.min(widthMm, heightMm);
+  const [wobbleX, wobbleY] = [(wobble * least) / widthMm, (wobble * least) / heightMm];
+  return rows.map(([across, up, corner]) => ({
+    at: [across + hand.wobble(wobbleX), 1 - up + hand.wobble(wobbleY)],
     corner: corner === 'corner',
   }));
+}
 
 /** A shape's outline, filling its box exactly. */
 export const outline = (
@@ -27,7 +30,7 @@ export const outline = (
   hand: Hand,
   wobble = 0.02,
   shift?: Shift,
-): Curve => fittedCurve(knots(rows, hand, wobble), widthMm, heightMm, shift);
+): Curve => fittedCurve(knots(rows, hand, wobble, widthMm, heightMm), widthMm, heightMm, shift);
 
 /** A rounded outline without corners, of a stone or lump: `n` 2 is an ellipse, more is squarer. */
 export function lump(

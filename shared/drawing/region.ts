@@ -1,4 +1,5 @@
 import { openCurve } from './curve.ts';
+import { linePath } from './path.ts';
 import { apart, around, type Point } from './point.ts';
 
 /** A closed area, as the points round it. */
@@ -45,10 +46,11 @@ export interface Split {
 }
 
 /** A region cut in two by a ridge; the ridge's ends are drawn to the nearest point of the edge. */
-export function split(region: Region, ridge: readonly Point[]): Split {
+export function split(region: Region, ridge: readonly Point[], isJagged = false): Split {
   const from = nearestIndex(region, around(ridge, 0));
   const to = nearestIndex(region, around(ridge, -1));
-  const line = openCurve([around(region, from), ...ridge.slice(1, -1), around(region, to)]);
+  const course = [around(region, from), ...ridge.slice(1, -1), around(region, to)];
+  const line = isJagged ? { path: linePath(course), points: course } : openCurve(course);
   const inner = line.points.slice(1, -1);
   const forth = walk(region, from, to);
   const back = walk(region, to, from);

@@ -1,3 +1,4 @@
+import { breakOff } from '../break-off.ts';
 import { mirrored, outline, type Row } from '../outline.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer, Sketch, Sketched } from '../sketch.ts';
@@ -62,7 +63,8 @@ function trimmed(
 ): Sketched {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(rows, width, height, hand, 0.01);
+  const whole = outline(rows, width, height, hand, 0.01);
+  const curve = find.state === 'broken' ? breakOff(whole, width, height, -Math.PI / 2, 0.14, hand) : whole;
   const heart: Point = [width * 0.5, height * 0.55];
   const runs: Point[][] = [[]];
   for (const point of curve.points) {
@@ -101,7 +103,7 @@ function head({ find, hand }: Sketch, curve: Curve, marks: readonly Mark[]): Ske
           [0, 1, 'corner'],
         ]),
       ),
-      sectionView('lens', width, find.thicknessMm, hand),
+      sectionView('lens', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };

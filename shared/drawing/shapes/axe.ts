@@ -8,7 +8,8 @@ import { sectionView } from '../section.ts';
 import type { Drawer, Sketch } from '../sketch.ts';
 import { stipple, strokes } from '../texture.ts';
 import { edgeAt, facets } from './biface.ts';
-import { jagged, sideView, struckFace } from './struck.ts';
+import { jagged } from '../break-off.ts';
+import { sideView, struckFace } from './struck.ts';
 
 const AXE: readonly Row[] = [
   [0, 0],
@@ -76,7 +77,7 @@ export const polishedAxe: Drawer = (sketch) => {
     },
     more: () => [
       sideView(find.thicknessMm, height, hand, SIDE),
-      sectionView('lens', width, find.thicknessMm, hand),
+      sectionView('lens', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };
@@ -164,7 +165,7 @@ export const axeRoughout: Drawer = ({ find, hand, isSmall }) => {
     },
     more: () => [
       sideView(find.thicknessMm, height, hand, SIDE),
-      sectionView('lens', width, find.thicknessMm, hand),
+      sectionView('lens', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };
@@ -239,7 +240,7 @@ export const groundEdgeFragment: Drawer = ({ find, hand, isSmall }) => {
     },
     more: () => [
       sideView(find.thicknessMm, height, hand),
-      sectionView('triangle', width, find.thicknessMm, hand),
+      sectionView('triangle', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };

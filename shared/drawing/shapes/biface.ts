@@ -40,7 +40,7 @@ export function facets(curve: Curve, widthMm: number, heightMm: number, hand: Ha
   for (let step = 0; step <= steps; step += 1) {
     const y = heightMm * (set.from + ((set.to - set.from) * step) / steps);
     const [left, right] = [edgeAt(curve.points, y, 'left'), edgeAt(curve.points, y, 'right')];
-    const sway = (step % 2 === 0 ? 0.1 : -0.08) + hand.wobble(0.05);
+    const sway = (step % 2 === 0 ? 0.055 : -0.045) + hand.wobble(0.035);
     spine.push(between(left, right, 0.5 + (step === 0 || step === steps ? 0 : sway)));
   }
   marks.push({ ink: 'ridge', path: openCurve(spine).path, part: 'ridge' });

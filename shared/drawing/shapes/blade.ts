@@ -1,3 +1,4 @@
+import { breakOff } from '../break-off.ts';
 import { outline, type Row } from '../outline.ts';
 import { dotPath, linePath } from '../path.ts';
 import { around, type Point } from '../point.ts';
@@ -63,7 +64,11 @@ export const serratedFlake: Drawer = (sketch) => long(sketch, true);
 function long(sketch: Sketch, isToothed: boolean): Sketched {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(BLADE, width, height, hand, 0.015);
+  const whole = outline(BLADE, width, height, hand, 0.015);
+  const curve =
+    find.state === 'broken'
+      ? breakOff(whole, width, height, -Math.PI / 2 + hand.wobble(0.2), 0.2, hand)
+      : whole;
   const pattern = around(PATTERNS, Math.floor(hand.within(0, PATTERNS.length)));
   const pitch = height / (isSmall ? 20 : 32);
   const edge = isToothed ? toothed(curve.points, width, height, pitch) : curve.points;
@@ -82,7 +87,7 @@ function long(sketch: Sketch, isToothed: boolean): Sketched {
     },
     more: () => [
       sideView(find.thicknessMm, height, hand),
-      sectionView('trapezoid', width, find.thicknessMm, hand),
+      sectionView('trapezoid', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };

@@ -1,10 +1,13 @@
+import { breakOff } from '../break-off.ts';
 import type { Curve } from '../curve.ts';
+import { crazing } from './burnt-flint.ts';
+import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
 import { outline, type Row } from '../outline.ts';
-import { dotPath, linePath } from '../path.ts';
+import { circlePath, linePath } from '../path.ts';
 import { around, type Point } from '../point.ts';
 import { sectionView } from '../section.ts';
-import type { Drawer, Sketch, Sketched } from '../sketch.ts';
+import type { Drawer, Sketch, Sketched, View } from '../sketch.ts';
 import { retouch, sideView, struckFace, underside, type Ridge } from './struck.ts';
 
 const FLAKE: readonly Row[] = [
@@ -120,10 +123,15 @@ function struck(
 ): Sketched {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(rows, width, height, hand, wobble);
+  const whole = outline(rows, width, height, hand, wobble);
+  const isScraper = marksOf.includes('scraper');
+  const curve =
+    find.state === 'broken' && !isScraper
+      ? breakOff(whole, width, height, -Math.PI / 2 + hand.wobble(0.3), 0.24, hand)
+      : whole;
   const pattern = around(PATTERNS, Math.floor(hand.within(0, PATTERNS.length)));
   const face = struckFace(curve.points, pattern, width, height, hand, isSmall ? 0.5 : 1);
-  const extra = marksOf.includes('scraper') ? front(curve, width, height, sketch) : [];
+  const extra = isScraper ? front(curve, width, height, sketch) : [];
   return {
     face: {
       part: 'face',
@@ -133,22 +141,25 @@ function struck(
         { ink: 'outline', path: curve.path, part: 'outline' },
         ...face.marks,
         ...extra,
+        ...(find.state === 'burnt' ? crazing(curve.points, isSmall ? 5 : 8, hand) : []),
         struckHere(width, height),
       ],
     },
     more: () => [
       sideView(find.thicknessMm, height, hand),
-      {
-        part: 'back',
-        widthMm: width,
-        heightMm: height,
-        marks: [{ ink: 'outline', path: mirror(curve, width) }, ...underside(curve, width, height, hand)],
-      },
-      sectionView('triangle', width, find.thicknessMm, hand),
+      ...(isScraper ? [] : [back(curve, width, height, hand)]),
+      sectionView(isScraper ? 'dome' : 'triangle', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };
 }
+
+const back = (curve: Curve, width: number, height: number, hand: Hand): View => ({
+  part: 'back',
+  widthMm: width,
+  heightMm: height,
+  marks: [{ ink: 'outline', path: mirror(curve, width) }, ...underside(curve, width, height, hand)],
+});
 
 const mirror = (curve: Curve, width: number): string =>
   linePath(
@@ -158,8 +169,8 @@ const mirror = (curve: Curve, width: number): string =>
 
 /** The dot that says a platform is there and the blow fell here. */
 export const struckHere = (width: number, height: number): Mark => ({
-  ink: 'stipple',
-  path: dotPath([width / 2, height + Math.max(width, height) * 0.035]),
+  ink: 'fill',
+  path: circlePath([width / 2, height + Math.max(width, height) * 0.032], Math.max(width, height) * 0.013),
   part: 'platform-mark',
 });
 

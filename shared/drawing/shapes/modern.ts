@@ -47,7 +47,7 @@ export const ironNail: Drawer = ({ find, hand }) => {
         { ink: 'stipple', path: rust, part: 'rust' },
       ],
     },
-    more: () => [sectionView('block', width * 0.4, find.thicknessMm * 0.4, hand)],
+    more: () => [sectionView('block', width * 0.4, find.thicknessMm * 0.4, hand, find)],
     cutAtMm: height * 0.5,
   };
 };
@@ -97,7 +97,7 @@ export const bottleGlass: Drawer = ({ find, hand }) => {
         { ink: 'line', path: shine, part: 'shine' },
       ],
     },
-    more: () => [sectionView('block', width, find.thicknessMm, hand)],
+    more: () => [sectionView('block', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
   };
 };
@@ -136,7 +136,7 @@ export const plasticTag: Drawer = ({ find, hand }) => {
         { ink: 'retouch', path: print, part: 'print' },
       ],
     },
-    more: () => [sectionView('block', width, find.thicknessMm, hand)],
+    more: () => [sectionView('block', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
   };
 };
