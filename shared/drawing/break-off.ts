@@ -34,17 +34,27 @@ export function breakOff(
   const from = away(foot, side + Math.PI / 2 + hand.wobble(0.1), long);
   const to = away(foot, side - Math.PI / 2 + hand.wobble(0.1), long);
   // The line's ends are brought to the outline first, so that its teeth are spread over the break alone.
-  const ends = crossings(curve.points, from, to);
+  // Every other point will do: knots stand at even places.
+  const coarse = curve.points.filter((_, index) => index % 2 === 0);
+  const ends = crossings(coarse, from, to);
   if (ends === null) return curve;
   const teeth = jagged(ends[0], ends[1], 7, Math.max(widthMm, heightMm) * 0.025, hand);
-  const parted = split(curve.points, teeth, true);
+  const parted = split(coarse, teeth, true);
   const kept = area(parted.sides[0]) > area(parted.sides[1]) ? parted.sides[0] : parted.sides[1];
   const box = boxOf(kept);
   const points = kept.map(([x, y]): Point => [
     ((x - box.x) / box.width) * widthMm,
     ((y - box.y) / box.height) * heightMm,
   ]);
-  return { path: linePath(points, true), points };
+  return {
+    path: linePath(points, true),
+    points,
+    mirrored: (width) =>
+      linePath(
+        points.map(([x, y]): Point => [width - x, y]),
+        true,
+      ),
+  };
 }
 
 function crossings(points: readonly Point[], from: Point, to: Point): [Point, Point] | null {

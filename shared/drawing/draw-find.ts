@@ -43,24 +43,28 @@ export function drawFind(find: FindToDraw, options: DrawFindOptions = {}): Drawi
     placed.push({ view: beside, x: left, y: 0 });
   }
   for (const view of more) {
-    if (view.part === 'section' && view.heightMm < face.heightMm * 0.9) {
-      placed.push({ view, x: (face.widthMm - view.widthMm) / 2, y: face.heightMm + gap });
-      foot = face.heightMm + gap + view.heightMm;
+    if (view.part === 'section' && view.heightMm !== face.heightMm) {
+      const x = (face.widthMm - view.widthMm) / 2;
+      placed.push({ view, x, y: face.heightMm + gap });
+      left = Math.min(left, x);
+      right = Math.max(right, x + view.widthMm);
+      foot = Math.max(foot, face.heightMm + gap + view.heightMm);
       if (sketched.cutAtMm !== undefined) {
-        const [reach, y] = [gap * 0.3, sketched.cutAtMm];
+        const [reach, y] = [gap * 0.22, sketched.cutAtMm];
         ticks +=
           linePath([
-            [-gap * 0.2 - reach, y],
-            [-gap * 0.2, y],
+            [-gap * 0.12 - reach, y],
+            [-gap * 0.12, y],
           ]) +
           linePath([
-            [face.widthMm + gap * 0.2, y],
-            [face.widthMm + gap * 0.2 + reach, y],
+            [face.widthMm + gap * 0.12, y],
+            [face.widthMm + gap * 0.12 + reach, y],
           ]);
       }
     } else {
       placed.push({ view, x: right + gap, y: 0 });
       right += gap + view.widthMm;
+      foot = Math.max(foot, view.heightMm);
     }
   }
   let inner = placed.map(group).join('');

@@ -60,6 +60,10 @@ export const curvePath = (pieces: readonly Piece[], closed = false): string =>
     closed,
   );
 
+/** One bowed line, or several end to end: each a handle and an end. */
+export const bowPath = (from: Point, ...bows: readonly (readonly [handle: Point, to: Point])[]): string =>
+  relative(from, 'q', bows, false);
+
 /** A stroke that swells in the middle and thins to its ends, as a pen's does: a filled crescent. */
 export function swellPath(from: Point, handle: Point, to: Point, swellMm: number): string {
   const middle = between(from, to, 0.5);

@@ -1,11 +1,8 @@
 import type { Hand } from './hand.ts';
 import type { Mark } from './mark.ts';
 import { swellPath } from './path.ts';
-import { apart, away, type Point } from './point.ts';
+import { apart, around, away, between, type Point } from './point.ts';
 import { isInside, middle, type Region } from './region.ts';
-
-/** Angles tried along a ripple. */
-const STEPS = 20;
 
 /**
  * The ripples of one scar: arcs round the point of the blow, closer together near it, and drawn from the side
@@ -23,22 +20,17 @@ export function ripples(
 ): Mark[] {
   const heart = middle(region);
   const facing = Math.atan2(heart[1] - blow[1], heart[0] - blow[0]);
-  let [near, far, low, high] = [Infinity, 0, 0, 0];
+  let [near, far] = [Infinity, 0];
   for (const point of region) {
     const reach = apart(point, blow);
     near = Math.min(near, reach);
     far = Math.max(far, reach);
-    if (reach < 0.01) continue;
-    const turned = Math.atan2(point[1] - blow[1], point[0] - blow[0]) - facing;
-    const turn = Math.atan2(Math.sin(turned), Math.cos(turned));
-    low = Math.min(low, turn);
-    high = Math.max(high, turn);
   }
   const marks: Mark[] = [];
   for (let index = 1; index <= count; index += 1) {
     const part = (index / (count + 1)) ** 1.25 + hand.wobble(0.2 / (count + 1));
     const radius = near + (far - near) * part;
-    const run = longestRun(region, blow, radius, facing + low, facing + high);
+    const run = longestRun(region, blow, radius, facing);
     if (run === null) continue;
     const path = arcFrom(blow, radius, run, shade, hand, swellMm);
     if (path !== '') marks.push({ ink: 'ripple', path });
@@ -47,25 +39,25 @@ export function ripples(
 }
 
 /** The longest part of an arc that lies inside, as two angles. */
-function longestRun(
-  region: Region,
-  blow: Point,
-  radius: number,
-  low: number,
-  high: number,
-): [number, number] | null {
-  let best: [number, number] | null = null;
-  let start: number | null = null;
-  const step = (high - low) / STEPS;
-  for (let count = 0; count <= STEPS; count += 1) {
-    const angle = low + (count + 0.5) * step;
-    const isIn = count < STEPS && isInside(region, away(blow, angle, radius));
-    if (isIn && start === null) start = angle - step / 2;
-    if (!isIn && start !== null) {
-      const end = angle - step / 2;
-      if (best === null || end - start > best[1] - best[0]) best = [start, end];
-      start = null;
+function longestRun(region: Region, blow: Point, radius: number, facing: number): [number, number] | null {
+  const turns: number[] = [];
+  let before = around(region, -1);
+  let reachBefore = apart(before, blow);
+  for (const point of region) {
+    const reach = apart(point, blow);
+    if (reach > radius !== reachBefore > radius) {
+      const [x, y] = between(before, point, (radius - reachBefore) / (reach - reachBefore));
+      const turned = Math.atan2(y - blow[1], x - blow[0]) - facing;
+      turns.push(Math.atan2(Math.sin(turned), Math.cos(turned)));
     }
+    [before, reachBefore] = [point, reach];
+  }
+  turns.sort((a, b) => a - b);
+  let best: [number, number] | null = null;
+  for (let index = 0; index + 1 < turns.length; index += 1) {
+    const [start, end] = [facing + around(turns, index), facing + around(turns, index + 1)];
+    if (best !== null && end - start <= best[1] - best[0]) continue;
+    if (isInside(region, away(blow, (start + end) / 2, radius))) best = [start, end];
   }
   return best;
 }

@@ -67,7 +67,7 @@ export function sectionView(
 
 /** The marks of a cut surface; its lines are as far apart as suits the whole drawing. */
 export function cut(curve: Curve, find: FindToDraw): Mark[] {
-  const gap = Math.max(find.lengthMm, find.widthMm) * 0.03;
+  const gap = Math.max(find.lengthMm, find.widthMm) * 0.036;
   return [
     { ink: 'outline', path: curve.path },
     { ink: 'hatch', path: hatch(curve.points, gap) },

@@ -95,7 +95,7 @@ function ground(curve: Curve, width: number, height: number, { hand, isSmall }: 
   const line = openCurve([from, ...bevel.slice(1, -1), to]);
   const shade = stipple(
     curve.points,
-    Math.max(width, height * 0.5) * (isSmall ? 0.07 : 0.042),
+    Math.max(width, height * 0.5) * (isSmall ? 0.07 : 0.05),
     hand,
     ([x, y]) => {
       const across = x / width - 0.5;
@@ -107,7 +107,7 @@ function ground(curve: Curve, width: number, height: number, { hand, isSmall }: 
     { ink: 'stipple', path: shade, part: 'ground' },
     {
       ink: 'scratch',
-      path: strokes(curve.points, isSmall ? 16 : 46, Math.PI / 2, height * 0.09, hand),
+      path: strokes(curve.points, isSmall ? 16 : 30, Math.PI / 2, height * 0.09, hand),
       part: 'ground',
     },
   ];
@@ -147,7 +147,7 @@ export const axeRoughout: Drawer = ({ find, hand, isSmall }) => {
   const curve = outline(rows, width, height, hand, 0.024);
   const marks = facets(curve, width, height, hand, {
     count: isSmall ? 5 : 6,
-    ripples: isSmall ? 2 : 5,
+    ripples: isSmall ? 2 : 4,
     from: 0.03,
     to: 0.97,
     lean: 0.2,

@@ -1,5 +1,6 @@
 import type { Curve } from '../curve.ts';
 import { openCurve } from '../curve.ts';
+import { bowPath } from '../path.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
 import { around, between, type Point } from '../point.ts';
@@ -68,9 +69,9 @@ function sideScars(
     const outerY = Math.min(heightMm * 0.985, Math.max(heightMm * 0.015, inner[1] + drop));
     const outer = edgeAt(curve.points, outerY, side);
     const bend = between(inner, outer, 0.5);
-    const line: Point[] = [inner, [bend[0], bend[1] - drop * 0.18], outer];
+    const line: Point[] = [inner, [bend[0], bend[1] - drop * 0.3], outer];
     const isEnd = step === 0 || step === spine.length - 1;
-    if (!isEnd) lines.push({ ink: 'ridge', path: openCurve(line).path, part: 'ridge' });
+    if (!isEnd) lines.push({ ink: 'ridge', path: bowPath(inner, [around(line, 1), outer]), part: 'ridge' });
     if (above !== null && set.ripples > 0)
       arcs.push(...rippled([...above, ...[...line].reverse()], side, widthMm, heightMm, hand, set));
     above = line;

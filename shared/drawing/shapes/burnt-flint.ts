@@ -7,7 +7,7 @@ import { apart, around, away, type Point } from '../point.ts';
 import { area, insideParts, isInside, middle, split, type Region } from '../region.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer } from '../sketch.ts';
-import { edgeOf, faceOf } from './views.ts';
+import { faceOf } from './views.ts';
 
 /** A lump cracked all over by fire, with small round flakes jumped off. */
 export const burntFlint: Drawer = (sketch) => {
@@ -19,7 +19,7 @@ export const burntFlint: Drawer = (sketch) => {
       ...crazing(curve.points, isSmall ? 15 : 26, hand),
       ...potLids(width, height, hand),
     ]),
-    more: () => [edgeOf(sketch, 2.8), sectionView('oval', width, find.thicknessMm, hand, find)],
+    more: () => [sectionView('oval', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
   };
 };

@@ -1,6 +1,6 @@
 import { boxOf, openCurve } from '../curve.ts';
 import type { Mark } from '../mark.ts';
-import { linePath } from '../path.ts';
+import { bowPath, linePath } from '../path.ts';
 import { apart, around, away, type Point } from '../point.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer } from '../sketch.ts';
@@ -66,7 +66,7 @@ function cordPiece(part: readonly Point[], half: number, pitch: number): Mark[] 
     walked = 0;
     const from = away(away(point, along, -half * 0.6), along + Math.PI / 2, half);
     const to = away(away(point, along, half * 0.6), along - Math.PI / 2, half);
-    twist += openCurve([from, away(point, along - 0.7, half * 0.15), to]).path;
+    twist += bowPath(from, [away(point, along - 0.7, half * 0.3), to]);
   }
   return [
     { ink: 'outline', path: linePath([...left, ...right.toReversed()]), part: 'strand' },

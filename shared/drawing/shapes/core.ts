@@ -7,7 +7,7 @@ import { sectionView } from '../section.ts';
 import type { Drawer, Sketch } from '../sketch.ts';
 import { stipple } from '../texture.ts';
 import { crazing } from './burnt-flint.ts';
-import { edgeOf, faceOf } from './views.ts';
+import { faceOf } from './views.ts';
 
 const CORE: readonly Row[] = [
   [-0.44, 0.88, 'corner'],
@@ -42,12 +42,15 @@ export const core: Drawer = (sketch) => {
     face: faceOf(curve, width, height, [
       { ink: 'line', path: lip.path, part: 'platform' },
       ...marks,
-      ...ripples(platform, [width * 0.2, 0], isSmall ? 2 : 4, 0.4, hand, height * 0.005),
+      ...ripples(platform, [width * 0.2, 0], isSmall ? 2 : 4, 0.4, hand, height * 0.005).map((mark) => ({
+        ...mark,
+        part: 'platform',
+      })),
       ...scars.flatMap((scar) => down(scar, width, height, sketch)),
       { ink: 'stipple', path: stipple(skin, gap, hand, () => 0.75), part: 'cortex' },
-      ...(find.state === 'burnt' ? crazing(body, 7, hand) : []),
+      ...(find.state === 'burnt' ? crazing(body, 5, hand) : []),
     ]),
-    more: () => [edgeOf(sketch, 2.6), sectionView('oval', width, find.thicknessMm, hand, find)],
+    more: () => [sectionView('oval', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
   };
 };

@@ -4,7 +4,7 @@ import { crazing } from './burnt-flint.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
 import { outline, type Row } from '../outline.ts';
-import { circlePath, linePath } from '../path.ts';
+import { circlePath } from '../path.ts';
 import { around, type Point } from '../point.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer, Sketch, Sketched, View } from '../sketch.ts';
@@ -130,7 +130,7 @@ function struck(
       ? breakOff(whole, width, height, -Math.PI / 2 + hand.wobble(0.3), 0.24, hand)
       : whole;
   const pattern = around(PATTERNS, Math.floor(hand.within(0, PATTERNS.length)));
-  const face = struckFace(curve.points, pattern, width, height, hand, isSmall ? 0.5 : 1);
+  const face = struckFace(curve.points, pattern, width, height, hand, isSmall ? 0.5 : find.state === 'burnt' ? 0.85 : 1);
   const extra = isScraper ? front(curve, width, height, sketch) : [];
   return {
     face: {
@@ -141,7 +141,7 @@ function struck(
         { ink: 'outline', path: curve.path, part: 'outline' },
         ...face.marks,
         ...extra,
-        ...(find.state === 'burnt' ? crazing(curve.points, isSmall ? 5 : 8, hand) : []),
+        ...(find.state === 'burnt' ? crazing(curve.points, 4, hand) : []),
         struckHere(width, height),
       ],
     },
@@ -158,14 +158,8 @@ const back = (curve: Curve, width: number, height: number, hand: Hand): View => 
   part: 'back',
   widthMm: width,
   heightMm: height,
-  marks: [{ ink: 'outline', path: mirror(curve, width) }, ...underside(curve, width, height, hand)],
+  marks: [{ ink: 'outline', path: curve.mirrored(width) }, ...underside(curve, width, height, hand)],
 });
-
-const mirror = (curve: Curve, width: number): string =>
-  linePath(
-    curve.points.map(([x, y]): Point => [width - x, y]),
-    true,
-  );
 
 /** The dot that says a platform is there and the blow fell here. */
 export const struckHere = (width: number, height: number): Mark => ({

@@ -7,7 +7,7 @@ import { isInside } from '../region.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer, Sketch } from '../sketch.ts';
 import { stipple } from '../texture.ts';
-import { edgeOf, faceOf } from './views.ts';
+import { faceOf } from './views.ts';
 
 /** A rounded stone with battered patches at both ends, where it struck; elsewhere its own smooth skin. */
 export const hammerstone: Drawer = (sketch) => {
@@ -16,13 +16,13 @@ export const hammerstone: Drawer = (sketch) => {
   const curve = lump(width, height, hand, 2.3, 0.02);
   return {
     face: faceOf(curve, width, height, pecked(curve, width, height, sketch)),
-    more: () => [edgeOf(sketch), sectionView('oval', width, find.thicknessMm, hand, find)],
+    more: () => [sectionView('oval', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
   };
 };
 
-function pecked(curve: Curve, width: number, height: number, { hand, isSmall }: Sketch): Mark[] {
-  const gap = Math.max(width, height) * (isSmall ? 0.055 : 0.052);
+function pecked(curve: Curve, width: number, height: number, { hand }: Sketch): Mark[] {
+  const gap = Math.max(width, height) * 0.056;
   let pecks = '';
   for (let y = gap / 2; y < height; y += gap) {
     for (let x = gap / 2; x < width; x += gap) {
@@ -31,11 +31,11 @@ function pecked(curve: Curve, width: number, height: number, { hand, isSmall }: 
       if (toEnd < 0 || hand.happens(0.25 - toEnd * 3) || !isInside(curve.points, place)) continue;
       const size = gap * hand.within(0.25, 0.5);
       const tilt = hand.wobble(0.6);
-      pecks += linePath([
+      const tips = [
         away(place, Math.PI * 1.25 + tilt, size),
-        place,
         away(place, -Math.PI * 0.25 + tilt, size),
-      ]);
+      ] as const;
+      if (tips.every((tip) => isInside(curve.points, tip))) pecks += linePath([tips[0], place, tips[1]]);
     }
   }
   const shade = stipple(curve.points, gap * 1.4, hand, ([x, y]) =>

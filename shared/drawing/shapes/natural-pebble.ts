@@ -3,7 +3,7 @@ import { lump } from '../outline.ts';
 import type { Point } from '../point.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer } from '../sketch.ts';
-import { edgeOf, faceOf } from './views.ts';
+import { faceOf } from './views.ts';
 
 /** A stone nobody touched: its outline, and two light arcs on the side away from the light. */
 export const naturalPebble: Drawer = (sketch) => {
@@ -20,7 +20,7 @@ export const naturalPebble: Drawer = (sketch) => {
   };
   return {
     face: faceOf(curve, width, height, [{ ink: 'scratch', path: arc(0.86, 0, 1.55) + arc(0.72, 0.35, 1.2) }]),
-    more: () => [edgeOf(sketch), sectionView('oval', width, find.thicknessMm, hand, find)],
+    more: () => [sectionView('oval', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
   };
 };

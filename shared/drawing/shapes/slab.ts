@@ -41,7 +41,7 @@ export const polishingStoneFragment: Drawer = (sketch) => {
   const [width, height] = [find.widthMm, find.lengthMm];
   const curve = outline(SHARP, width, height, hand, 0.02);
   const hollow = hollowOf(width, height, 0.47, 0.52, 0.27, 0.38);
-  const gap = Math.max(width, height) * (isSmall ? 0.06 : 0.045);
+  const gap = Math.max(width, height) * (isSmall ? 0.06 : 0.052);
   return {
     face: faceOf(curve, width, height, [
       {
@@ -74,7 +74,7 @@ export const quernFragment: Drawer = (sketch) => {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
   const curve = outline(ROUND, width, height, hand, 0.012);
-  const gap = Math.max(width, height) * (isSmall ? 0.062 : 0.045);
+  const gap = Math.max(width, height) * (isSmall ? 0.062 : 0.053);
   const reach = ([x, y]: Point): number =>
     Math.hypot((x / width - 0.5) * 2, Math.min(0, y / height - 0.5) * 2);
   const rim = (part: number): string => {

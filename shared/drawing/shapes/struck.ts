@@ -1,4 +1,5 @@
 import { openCurve, type Curve } from '../curve.ts';
+import { bowPath } from '../path.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
 import { around, between, type Point } from '../point.ts';
@@ -118,10 +119,10 @@ export function retouch(
 }
 
 function chip(start: Point, end: Point, heart: Point, depthPart: number): string {
-  const left = between(start, heart, depthPart * 0.85);
-  const top = between(between(start, end, 0.5), heart, depthPart * 1.1);
-  const right = between(end, heart, depthPart * 0.85);
-  return openCurve([start, left, top, right, end]).path;
+  const middle = between(start, end, 0.5);
+  const top = between(middle, heart, depthPart * 1.1);
+  const reach = depthPart * 1.15;
+  return bowPath(start, [between(start, heart, reach), top], [between(end, heart, reach), end]);
 }
 
 /** Ripples that spread over a bulging struck underside from its foot, and the swelling below the blow. */
@@ -139,7 +140,7 @@ export function underside(curve: Curve, widthMm: number, heightMm: number, hand:
     [widthMm * 0.5 - small * 0.4, heightMm * 0.985 - size * 0.95],
     [widthMm * 0.5 + small * 0.5, heightMm * 0.985 - size * 0.6],
   ]);
-  const rings = ripples(curve.points, blow, 8, 0.75, hand, heightMm * 0.006);
+  const rings = ripples(curve.points, blow, 7, 0.75, hand, heightMm * 0.006);
   return [
     ...rings.slice(1),
     { ink: 'ridge', path: openCurve(bulb).path, part: 'bulb' },
