@@ -1,3 +1,4 @@
+import { closedCurve } from './curve.ts';
 import type { PitToDraw } from './drawing.ts';
 import type { Hand } from './hand.ts';
 import type { Mark } from './mark.ts';
@@ -26,9 +27,9 @@ export function ground(pit: PitToDraw, hand: Hand): Mark[] {
   const marks: Mark[] = [{ ink: 'outline', path: edge.path, part: 'edge' }];
   marks.push({ ink: 'fill', path: hachures(edge.points, heart, part, hand), part: 'hachures' });
   const foot = edge.points
-    .filter((_, index) => index % 2 === 0)
-    .map((point) => between(point, heart, part + hand.wobble(0.012)));
-  marks.push({ ink: 'dash', path: linePath(foot, true), part: 'base' });
+    .filter((_, index) => index % 8 === 0)
+    .map((point) => ({ at: between(point, heart, part + hand.wobble(0.016)), corner: false }));
+  marks.push({ ink: 'dash', path: closedCurve(foot).path, part: 'base' });
   return marks;
 }
 

@@ -109,8 +109,8 @@ const longOf = (thing: Footprint): number => Math.max(thing.widthMm, thing.heigh
 function enlargement(thing: Footprint, cellMm: number, size: number): number {
   const long = longOf(thing);
   const slim = Math.min(thing.widthMm, thing.heightMm) / long;
-  const most = cellMm * (slim < 0.4 ? 0.95 : 0.7);
-  const least = cellMm * 0.46;
+  const most = cellMm * (slim < 0.4 ? 1.05 : 0.76);
+  const least = cellMm * 0.54;
   return Math.max(1, (Math.min(most, Math.max(least, long * 1.7)) * size) / long);
 }
 
@@ -197,11 +197,10 @@ function tagPlaces(
       const at: Point = [thing.at[0] + Math.cos(angle) * reach, thing.at[1] + Math.sin(angle) * reach];
       const room = triangleOf(at, sideMm * 1.15);
       if (touch(thing.corners, room)) continue;
-      if (
-        room.every((corner) => isOnFloor(wall, corner)) &&
-        !laid.some((other) => touch(other.corners, room))
-      )
-        result.push(at);
+      // A number is read as belonging to the find it stands nearest to.
+      const isOwn = laid.every((other) => apart(other.at, at) >= reach - 0.001);
+      const isClear = !laid.some((other) => touch(other.corners, room));
+      if (isOwn && isClear && room.every((corner) => isOnFloor(wall, corner))) result.push(at);
       break;
     }
   }

@@ -79,8 +79,11 @@ function arcFrom(
   const to = dark + (light - dark) * keep;
   if (Math.abs(to - from) * radius < 1.5 * swellMm) return '';
   const half = (to - from) / 2;
-  const handle = away(blow, from + half, radius / Math.cos(half));
-  return swellPath(away(blow, from, radius), handle, away(blow, to, radius), swellMm);
+  const [tip, tail] = [away(blow, from, radius), away(blow, to, radius)];
+  // A pen bows a short ripple more than the circle does, so that its hollow side can be told.
+  const bow = Math.max(radius / Math.cos(half) - radius * Math.cos(half), apart(tip, tail) * 0.26);
+  const handle = away(blow, from + half, radius * Math.cos(half) + bow);
+  return swellPath(tip, handle, tail, swellMm);
 }
 
 /** How far a scar is turned from the light, 0 to 1, by where it lies on a surface that bulges toward us. */

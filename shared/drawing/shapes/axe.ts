@@ -196,7 +196,6 @@ export const groundEdgeFragment: Drawer = ({ find, hand, isSmall }) => {
     curve.points,
     [
       {
-        cuts: 0,
         line: [
           [0.98, 0.36],
           [0.55, 0.5],
@@ -204,7 +203,6 @@ export const groundEdgeFragment: Drawer = ({ find, hand, isSmall }) => {
         ],
       },
       {
-        cuts: 1,
         line: [
           [0.55, 0.5],
           [0.5, 0.75],

@@ -22,7 +22,6 @@ const BLADE: readonly Row[] = [
 const PATTERNS: readonly (readonly Ridge[])[] = [
   [
     {
-      cuts: 0,
       line: [
         [0.4, 0],
         [0.34, 0.45],
@@ -30,7 +29,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 1,
       line: [
         [0.62, 0.02],
         [0.68, 0.5],
@@ -40,7 +38,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
   ],
   [
     {
-      cuts: 0,
       line: [
         [0.55, 0],
         [0.44, 0.5],
@@ -48,7 +45,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 1,
       line: [
         [0.46, 0.32],
         [0.7, 0.24],
@@ -72,7 +68,7 @@ function long(sketch: Sketch, isToothed: boolean): Sketched {
   const pattern = around(PATTERNS, Math.floor(hand.within(0, PATTERNS.length)));
   const pitch = height / (isSmall ? 20 : 32);
   const edge = isToothed ? toothed(curve.points, width, height, pitch) : curve.points;
-  const face = struckFace(curve.points, pattern, width, height, hand, isSmall ? 0.5 : 1);
+  const face = struckFace(curve.points, pattern, width, height, hand, isSmall ? 0.45 : 0.8);
   return {
     face: {
       part: 'face',

@@ -1,17 +1,19 @@
 import { openCurve } from '../curve.ts';
+import type { Hand } from '../hand.ts';
 import { outline, type Row } from '../outline.ts';
 import { linePath } from '../path.ts';
 import { hollowSection } from '../section.ts';
 import type { Drawer, Sketch, Sketched } from '../sketch.ts';
 import { stipple, strokes } from '../texture.ts';
 
-const SHAFT: readonly Row[] = [
-  [-0.34, 0, 'corner'],
-  [-0.1, 0.1, 'corner'],
-  [0.02, 0.03, 'corner'],
-  [0.2, 0.16, 'corner'],
-  [0.28, 0.11, 'corner'],
-  [0.26, 0.4],
+/** A long bone's knuckle and shaft; the lower end is broken in a slant, as bone split for marrow is. */
+const shaft = (hand: Hand): readonly Row[] => [
+  [-0.34, hand.within(0, 0.14), 'corner'],
+  [hand.within(-0.2, -0.06), 0.13, 'corner'],
+  [0.02, hand.within(0, 0.07), 'corner'],
+  [0.14, hand.within(0.12, 0.2), 'corner'],
+  [0.28, hand.within(0.06, 0.3), 'corner'],
+  [0.26, 0.42],
   [0.27, 0.66],
   [0.48, 0.82],
   [0.5, 0.92],
@@ -46,10 +48,11 @@ export const cattleBone: Drawer = (sketch) => {
 
 function longBone({ find, hand, isSmall }: Sketch): Sketched {
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(SHAFT, width, height, hand, 0.01);
-  const spongy = stipple(curve.points, width * (isSmall ? 0.11 : 0.085), hand, ([, y]) =>
-    y / height < 0.16 ? 0.6 : 0,
-  );
+  const curve = outline(shaft(hand), width, height, hand, 0.01);
+  const spongy = stipple(curve.points, width * (isSmall ? 0.11 : 0.085), hand, ([x, y]) => {
+    if (y / height < 0.16) return 0.6;
+    return x / width > 0.62 && y / height < 0.8 ? 0.3 : 0;
+  });
   const knuckle = openCurve([
     [width * 0.1, height * 0.2],
     [width * 0.4, height * 0.15],

@@ -38,7 +38,6 @@ const SCRAPER: readonly Row[] = [
 const PATTERNS: readonly (readonly Ridge[])[] = [
   [
     {
-      cuts: 0,
       line: [
         [0.3, 0],
         [0.5, 0.45],
@@ -46,7 +45,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 1,
       line: [
         [0.52, 0.48],
         [0.75, 0.32],
@@ -56,7 +54,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
   ],
   [
     {
-      cuts: 0,
       line: [
         [0.34, 0],
         [0.38, 0.5],
@@ -64,7 +61,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 1,
       line: [
         [0.72, 0.05],
         [0.64, 0.5],
@@ -72,7 +68,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 2,
       line: [
         [0.66, 0.45],
         [0.8, 0.5],
@@ -82,7 +77,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
   ],
   [
     {
-      cuts: 0,
       line: [
         [0, 0.38],
         [0.45, 0.42],
@@ -90,7 +84,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 0,
       line: [
         [0.48, 0.42],
         [0.58, 0.2],
@@ -98,7 +91,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 0,
       line: [
         [0.4, 0.42],
         [0.46, 0.7],
@@ -130,7 +122,14 @@ function struck(
       ? breakOff(whole, width, height, -Math.PI / 2 + hand.wobble(0.3), 0.24, hand)
       : whole;
   const pattern = around(PATTERNS, Math.floor(hand.within(0, PATTERNS.length)));
-  const face = struckFace(curve.points, pattern, width, height, hand, isSmall ? 0.5 : find.state === 'burnt' ? 0.85 : 1);
+  const face = struckFace(
+    curve.points,
+    pattern,
+    width,
+    height,
+    hand,
+    isSmall ? 0.5 : find.state === 'burnt' ? 0.85 : 1,
+  );
   const extra = isScraper ? front(curve, width, height, sketch) : [];
   return {
     face: {

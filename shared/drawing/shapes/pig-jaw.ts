@@ -42,9 +42,12 @@ const JAW: readonly Row[] = [
   [-0.22, 0.49, 'corner'],
   [-0.25, 0.58],
   [-0.29, 0.48, 'corner'],
-  [-0.345, 0.47, 'corner'],
-  [-0.4, 0.7],
-  [-0.47, 0.76, 'corner'],
+  [-0.325, 0.47, 'corner'],
+  [-0.36, 0.72],
+  [-0.44, 0.93, 'corner'],
+  [-0.445, 0.7],
+  [-0.42, 0.53, 'corner'],
+  [-0.455, 0.62, 'corner'],
 ];
 
 export const pigJaw: Drawer = ({ find, hand, isSmall }) => {

@@ -3,14 +3,13 @@ import { bowPath } from '../path.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
 import { around, between, type Point } from '../point.ts';
-import { middle, split, type Region } from '../region.ts';
+import { isInside, middle, split, type Region } from '../region.ts';
 import { ripples, shadeAt } from '../scar.ts';
 import type { View } from '../sketch.ts';
 import { outline, type Row } from '../outline.ts';
 
-/** A ridge of a scar pattern in a unit box: across 0 to 1, down 0 to 1, and which scar so far it cuts. */
+/** A ridge of a scar pattern in a unit box: across 0 to 1, down 0 to 1, as drawn from the outside in; it cuts the scar its middle lies in. */
 export interface Ridge {
-  readonly cuts: number;
   readonly line: readonly Point[];
 }
 
@@ -35,8 +34,13 @@ export function struckFace(
       (x + hand.wobble(0.035)) * widthMm,
       (y + hand.wobble(0.035)) * heightMm,
     ]);
-    const parted = split(around(scars, ridge.cuts), line);
-    scars = [...scars.filter((_, index) => index !== ridge.cuts), ...parted.sides];
+    const heart = around(line, line.length >> 1);
+    const at = Math.max(
+      0,
+      scars.findIndex((scar) => isInside(scar, heart)),
+    );
+    const parted = split(around(scars, at), line);
+    scars = [...scars.filter((_, index) => index !== at), ...parted.sides];
     marks.push({ ink: 'ridge', path: parted.path, part: 'ridge' });
   }
   if (density > 0) {

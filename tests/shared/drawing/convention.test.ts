@@ -135,8 +135,8 @@ describe('ripples are hollow toward the blow (all manuals, FM)', () => {
       .join('')
       .split('M')
       .filter((text) => text !== '')) {
-      const points = pathPoints(`M${arc}`).slice(0, 24);
-      const [first, middle, last] = [points[0], points[12], points.at(-1)];
+      const points = pathPoints(`M${arc}`).slice(0, 12);
+      const [first, middle, last] = [points[0], points[6], points.at(-1)];
       if (first === undefined || middle === undefined || last === undefined) continue;
       all += 1;
       if (middle[1] >= (first[1] + last[1]) / 2) bowed += 1;

@@ -54,12 +54,9 @@ describe('markup', () => {
 
   test('colours are the text’s own, the paper’s, or none', () => {
     for (const markup of markups) {
-      const colours = [...markup.matchAll(/ (?:fill|stroke)="([^"]+)"/g)].map(([, value]) => value);
-      expect([...new Set(colours)].sort()).toEqual(
-        [...new Set(colours)]
-          .filter((value) => ['#fff', 'currentColor', 'none'].includes(value ?? ''))
-          .sort(),
-      );
+      for (const [, value = ''] of markup.matchAll(/ (?:fill|stroke)="([^"]+)"/g)) {
+        expect(['#fff', 'currentColor', 'none']).toContain(value);
+      }
     }
   });
 

@@ -9,7 +9,7 @@ export interface Box {
 
 const NUMBER = /-?(?:\d+\.?\d*|\.\d+)/g;
 
-/** The points of a path, curves cut into 24 steps; `M`, `h`, `l`, `c`, `q`, `z` only. */
+/** The points of a path, curves cut into 12 steps; `M`, `h`, `l`, `c`, `q`, `z` only. */
 export function pathPoints(data: string): [number, number][] {
   const points: [number, number][] = [];
   let [x, y] = [0, 0];
@@ -26,8 +26,8 @@ export function pathPoints(data: string): [number, number][] {
       if (letter === 'h') x += a;
       if (letter === 'l') [x, y] = [x + a, y + b];
       if (letter === 'c') {
-        for (let step = 1; step < 24; step += 1) {
-          const t = step / 24;
+        for (let step = 1; step < 12; step += 1) {
+          const t = step / 12;
           const u = 1 - t;
           points.push([
             x + 3 * u * u * t * a + 3 * u * t * t * c + t ** 3 * e,
@@ -37,8 +37,8 @@ export function pathPoints(data: string): [number, number][] {
         [x, y] = [x + e, y + f];
       }
       if (letter === 'q') {
-        for (let step = 1; step < 24; step += 1) {
-          const t = step / 24;
+        for (let step = 1; step < 12; step += 1) {
+          const t = step / 12;
           const u = 1 - t;
           points.push([x + 2 * u * t * a + t * t * c, y + 2 * u * t * b + t * t * d]);
         }
