@@ -32,7 +32,7 @@ export function drawPitPlan(pit: PitToDraw, finds: readonly FindToDraw[]): PitPl
   };
   const tagSideMm = (widthMm * TAG_PX) / NARROW_PX;
   const things = finds.map((find) => {
-    const { viewBox } = drawFind(find, { view: 'face', detail: 'small' });
+    const { viewBox } = drawFind(find, { view: 'lying', detail: 'small' });
     return { id: find.id, widthMm: viewBox.width, heightMm: viewBox.height };
   });
   const marks = ground(pit, hand);

@@ -32,6 +32,23 @@ export const outline = (
   shift?: Shift,
 ): Curve => fittedCurve(knots(rows, hand, wobble, widthMm, heightMm), widthMm, heightMm, shift);
 
+/** The same shape seen from its other side. */
+export const flipped = (rows: readonly Row[]): Row[] =>
+  rows.map(([across, up, corner]): Row => (corner === undefined ? [-across, up] : [-across, up, corner]));
+
+/** The rows of a broken lump: corners at uneven angles, no two lumps alike. */
+export function shards(count: number, hand: Hand): Row[] {
+  const turn = hand.within(0, 1);
+  return Array.from({ length: count }, (_, index): Row => {
+    const angle = ((index + turn + hand.wobble(0.3)) / count) * Math.PI * 2;
+    const reach = 0.5 * hand.within(0.86, 1.06);
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    // Squarer than a circle: superellipse of exponent 3.
+    const square = (Math.abs(cos) ** 3 + Math.abs(sin) ** 3) ** (-1 / 3);
+    return [cos * reach * square, 0.5 + sin * reach * square, 'corner'];
+  });
+}
+
 /** A rounded outline without corners, of a stone or lump: `n` 2 is an ellipse, more is squarer. */
 export function lump(
   widthMm: number,

@@ -33,22 +33,26 @@ export function ground(pit: PitToDraw, hand: Hand): Mark[] {
   return marks;
 }
 
+/** Wedges evenly round the edge, long and short in turn. */
 function hachures(edge: readonly Point[], heart: Point, part: number, hand: Hand): string {
-  const gapMm = 33;
+  const steps = edge.map((point, index) => apart(point, around(edge, index + 1)));
+  const round = steps.reduce((sum, step) => sum + step, 0);
+  // About 33 mm apart: at a scale of 1:20, 1.6 mm on paper.
+  const gap = round / (2 * Math.round(round / 66));
   let path = '';
-  let walked = 0;
-  let count = 0;
-  for (const [index, point] of edge.entries()) {
-    const after = around(edge, index + 1);
-    const step = apart(point, after);
-    for (let along = (gapMm - walked) % gapMm; along < step; along += gapMm) {
-      const head = between(point, after, along / step);
+  let [next, walked, count] = [gap / 2, 0, 0];
+  for (const [index, step] of steps.entries()) {
+    for (; next < walked + step; next += gap) {
+      const head = between(around(edge, index), around(edge, index + 1), (next - walked) / step);
       const long = count % 2 === 0 ? 0.86 : 0.5;
-      const tail = between(head, heart, part * (long + hand.wobble(0.07)));
-      path += wedgePath(between(head, heart, 0.012), tail, 10);
+      path += wedgePath(
+        between(head, heart, 0.012),
+        between(head, heart, part * (long + hand.wobble(0.07))),
+        10,
+      );
       count += 1;
     }
-    walked = (walked + step) % gapMm;
+    walked += step;
   }
   return path;
 }

@@ -49,6 +49,14 @@ const SIDE = mirrored([
   [0, 1],
 ]);
 
+const STUMP_SIDE = mirrored([
+  [0, 0, 'corner'],
+  [0.3, 0.16],
+  [0.48, 0.5],
+  [0.5, 0.97, 'corner'],
+  [0.14, 1, 'corner'],
+]);
+
 function brokenTop(rows: readonly Row[], hand: Hand): Row[] {
   const right = rows.filter(([, , corner], index) => corner !== 'corner' || index < rows.length - 1);
   const top = jagged([0.43, 0.93], [-0.43, 0.96], 7, 0.035, hand).map(([x, y]): Row => [x, y, 'corner']);
@@ -76,7 +84,7 @@ export const polishedAxe: Drawer = (sketch) => {
       ],
     },
     more: () => [
-      sideView(find.thicknessMm, height, hand, SIDE),
+      sideView(find.thicknessMm, height, hand, isBroken ? STUMP_SIDE : SIDE),
       sectionView('lens', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,

@@ -1,33 +1,25 @@
-import { outline, type Row } from '../outline.ts';
+import { outline, shards } from '../outline.ts';
 import { linePath } from '../path.ts';
 import type { Point } from '../point.ts';
 import { insideParts, middle, split, type Region } from '../region.ts';
 import type { Drawer, Sketch } from '../sketch.ts';
-import { openCurve } from '../curve.ts';
 import { faceOf } from './views.ts';
-
-const LUMP: readonly Row[] = [
-  [-0.5, 0.3, 'corner'],
-  [-0.24, 0.04, 'corner'],
-  [0.2, 0, 'corner'],
-  [0.46, 0.16, 'corner'],
-  [0.5, 0.64, 'corner'],
-  [0.26, 0.95, 'corner'],
-  [-0.14, 1, 'corner'],
-  [-0.44, 0.82, 'corner'],
-];
 
 /** A black block: the end grain at its top shows growth rings, the sides crack into squares. */
 export const charcoal: Drawer = (sketch) => {
   const { find, hand } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(LUMP, width, height, hand, 0.03);
-  const parted = split(curve.points, [
-    [0, height * 0.42],
-    [width * 0.3, height * 0.5],
-    [width * 0.64, height * 0.47],
-    [width, height * 0.36],
-  ]);
+  const curve = outline(shards(8, hand), width, height, hand, 0);
+  const parted = split(
+    curve.points,
+    [
+      [0, height * 0.42],
+      [width * 0.3, height * 0.5],
+      [width * 0.64, height * 0.47],
+      [width, height * 0.36],
+    ],
+    true,
+  );
   const [one, two] = parted.sides;
   const [end, side] = middle(one)[1] < middle(two)[1] ? [one, two] : [two, one];
   return {
@@ -71,7 +63,7 @@ function clipped(region: Region, points: readonly Point[]): string {
       else runs.push([from, to]);
     }
   }
-  return runs.map((run) => openCurve(run).path).join('');
+  return runs.map((run) => linePath(run)).join('');
 }
 
 function cracks(side: Region, width: number, height: number, { hand, isSmall }: Sketch): string {

@@ -1,5 +1,5 @@
 import type { Mark } from '../mark.ts';
-import { outline, type Row } from '../outline.ts';
+import { flipped, outline, type Row } from '../outline.ts';
 import type { Point } from '../point.ts';
 import { area, middle, split, type Region } from '../region.ts';
 import { ripples, shadeAt } from '../scar.ts';
@@ -27,7 +27,7 @@ const CORE: readonly Row[] = [
 export const core: Drawer = (sketch) => {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(CORE, width, height, hand, 0.025);
+  const curve = outline(hand.happens(0.5) ? CORE : flipped(CORE), width, height, hand, 0.04);
   const lip = split(curve.points, [
     [width * 0.06, height * 0.12],
     [width * 0.3, height * 0.22],
@@ -84,5 +84,5 @@ function down(scar: Region, width: number, height: number, { hand, isSmall }: Sk
   const heart = middle(scar);
   const blow: Point = [heart[0] * 0.8 + width * 0.1, height * 0.1];
   const shade = Math.max(0.4, shadeAt(heart, width, height));
-  return ripples(scar, blow, isSmall ? 4 : 8, shade, hand, height * 0.006);
+  return ripples(scar, blow, isSmall ? 4 : 7, shade, hand, height * 0.006);
 }

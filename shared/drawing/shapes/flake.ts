@@ -3,7 +3,7 @@ import type { Curve } from '../curve.ts';
 import { crazing } from './burnt-flint.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
-import { outline, type Row } from '../outline.ts';
+import { flipped, outline, type Row } from '../outline.ts';
 import { circlePath } from '../path.ts';
 import { around, type Point } from '../point.ts';
 import { sectionView } from '../section.ts';
@@ -115,7 +115,7 @@ function struck(
 ): Sketched {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const whole = outline(rows, width, height, hand, wobble);
+  const whole = outline(hand.happens(0.5) ? rows : flipped(rows), width, height, hand, wobble);
   const isScraper = marksOf.includes('scraper');
   const curve =
     find.state === 'broken' && !isScraper

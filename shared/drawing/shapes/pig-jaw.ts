@@ -1,5 +1,5 @@
 import { openCurve } from '../curve.ts';
-import { outline, type Row } from '../outline.ts';
+import { flipped, outline, type Row } from '../outline.ts';
 import { linePath } from '../path.ts';
 import type { Point } from '../point.ts';
 import { sectionView } from '../section.ts';
@@ -54,10 +54,7 @@ export const pigJaw: Drawer = ({ find, hand, isSmall }) => {
   // A jaw lies along the page: its length runs across.
   const [width, height] = [find.lengthMm, find.widthMm];
   const turn = (x: number): number => (find.side === 'right' ? width - x : x);
-  const rows =
-    find.side === 'right'
-      ? JAW.map(([x, y, corner]): Row => (corner === undefined ? [-x, y] : [-x, y, corner]))
-      : JAW;
+  const rows = find.side === 'right' ? flipped(JAW) : JAW;
   const curve = outline(rows, width, height, hand, 0.003);
   const at = (x: number, y: number): Point => [turn(x * width), (1 - y) * height];
   const gum = openCurve([at(0.13, 0.45), at(0.3, 0.455), at(0.5, 0.47), at(0.71, 0.48)]);

@@ -2,7 +2,7 @@ import { openCurve, type Curve } from '../curve.ts';
 import type { FindToDraw } from '../drawing.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
-import { outline, type Row } from '../outline.ts';
+import { outline, shards, type Row } from '../outline.ts';
 import { linePath } from '../path.ts';
 import { away, between, type Point } from '../point.ts';
 import { insideParts } from '../region.ts';
@@ -11,23 +11,11 @@ import type { Drawer, Sketch, View } from '../sketch.ts';
 import { stipple } from '../texture.ts';
 import { faceOf } from './views.ts';
 
-const SHERD: readonly Row[] = [
-  [-0.42, 0.12, 'corner'],
-  [-0.1, 0.03, 'corner'],
-  [0.2, 0, 'corner'],
-  [0.42, 0.2, 'corner'],
-  [0.5, 0.56, 'corner'],
-  [0.36, 0.94, 'corner'],
-  [-0.06, 1, 'corner'],
-  [-0.36, 0.92, 'corner'],
-  [-0.5, 0.5, 'corner'],
-];
-
 /** A piece of pot from outside, its wall cut at the left: grooves, a raised cordon, or plain. */
 export const groovedWareSherd: Drawer = (sketch) => {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(SHERD, width, height, hand, 0.035);
+  const curve = outline(shards(hand.happens(0.5) ? 8 : 7, hand), width, height, hand, 0);
   const decoration = find.decoration ?? 'grooved';
   const gap = Math.max(width, height) * (isSmall ? 0.09 : 0.07);
   const grit = stipple(

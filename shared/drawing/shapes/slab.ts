@@ -2,7 +2,7 @@ import { closedCurve, openCurve, type Curve } from '../curve.ts';
 import type { FindToDraw } from '../drawing.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
-import { outline, type Row } from '../outline.ts';
+import { flipped, outline, type Row } from '../outline.ts';
 import { swellPath } from '../path.ts';
 import { away, type Point } from '../point.ts';
 import { isInside } from '../region.ts';
@@ -39,7 +39,7 @@ const ROUND: readonly Row[] = [
 export const polishingStoneFragment: Drawer = (sketch) => {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(SHARP, width, height, hand, 0.02);
+  const curve = outline(hand.happens(0.5) ? SHARP : flipped(SHARP), width, height, hand, 0.04);
   const hollow = hollowOf(width, height, 0.47, 0.52, 0.27, 0.38);
   const gap = Math.max(width, height) * (isSmall ? 0.06 : 0.052);
   return {

@@ -78,7 +78,7 @@ export function sideView(
   hand: Hand,
   rows: readonly Row[] = SIDE,
 ): View {
-  const curve = outline(rows, thicknessMm, heightMm, hand, 0.03);
+  const curve = outline(rows, thicknessMm, heightMm, hand, rows === SIDE ? 0.03 : 0.012);
   const ridge = openCurve([
     [thicknessMm * 0.52, heightMm * 0.96],
     [thicknessMm * 0.62, heightMm * 0.6],

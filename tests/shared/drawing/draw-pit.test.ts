@@ -27,7 +27,7 @@ function areApart(one: readonly Corner[], two: readonly Corner[]): boolean {
 
 /** The corners of a find's drawn box, where the plan lays it. */
 function corners(place: PlanPlace, find: FindToDraw): Corner[] {
-  const { viewBox } = drawFind(find, { view: 'face', detail: 'small' });
+  const { viewBox } = drawFind(find, { view: 'lying', detail: 'small' });
   const turn = (place.turnDegrees * Math.PI) / 180;
   const [halfX, halfY] = [(viewBox.width * place.enlarged) / 2, (viewBox.height * place.enlarged) / 2];
   return (
