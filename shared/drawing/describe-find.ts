@@ -105,8 +105,8 @@ const WORDS: { readonly [objectType: string]: Words } = {
     name: 'Piece of a polishing stone',
     shows: 'A slab with angular edges. In its face is one smooth hollow with fine lines along it.',
   },
-  'chalk-disc': { name: 'Chalk disc', shows: 'Almost a circle, thick and flat, with small tool marks.' },
-  'chalk-block': { name: 'Chalk block', shows: 'A block with rounded corners and small tool marks.' },
+  'chalk-disc': { name: 'Chalk disc', shows: 'Almost a circle, thick and flat, with small slanting marks.' },
+  'chalk-block': { name: 'Chalk block', shows: 'A block with rounded corners and small slanting marks.' },
   cordage: {
     name: 'Cordage',
     shows: 'Two strands that pass over and under each other, in a loose loop, with frayed ends.',
@@ -117,7 +117,7 @@ const WORDS: { readonly [objectType: string]: Words } = {
   },
   'hazelnut-shells': {
     name: 'Hazelnut shells',
-    shows: 'Several small curved shells: some show ribs, some are hollow with jagged rims.',
+    shows: 'Several small thin curved pieces: some show ribs, some are hollow with jagged rims.',
   },
   'natural-pebble': {
     name: 'Natural pebble',

@@ -118,7 +118,7 @@ function texture(
   hand: Hand,
 ): Mark[] {
   const says = (word: string): boolean => fill.description.includes(word);
-  const spot = (): Point => [hand.within(0, pit.lengthMm), hand.within(top, foot)];
+  const spot = (): Point => [Math.round(hand.within(0, pit.lengthMm)), Math.round(hand.within(top, foot))];
   const marks: Mark[] = [];
   const scatter = (count: number, draw: (at: Point) => Mark): void => {
     for (let index = 0; index < count; index += 1) {
@@ -126,13 +126,13 @@ function texture(
       if (isClear(at)) marks.push(draw(at));
     }
   };
-  if (says('sand')) scatter(70, (at) => ({ ink: 'stipple', path: dotPath(at), part: 'sand' }));
-  if (says('gravel')) scatter(30, (at) => pebble(at, hand.within(10, 34), hand));
-  else scatter(7, (at) => pebble(at, hand.within(9, 22), hand));
+  if (says('sand')) scatter(56, (at) => ({ ink: 'stipple', path: dotPath(at), part: 'sand' }));
+  if (says('gravel')) scatter(24, (at) => pebble(at, hand.within(10, 34), hand));
+  else scatter(5, (at) => pebble(at, hand.within(9, 22), hand));
   if (says('charcoal'))
-    scatter(says('black') ? 110 : 44, (at) => ({ ink: 'fill', path: fleck(at, hand), part: 'charcoal' }));
+    scatter(says('black') ? 80 : 36, (at) => ({ ink: 'fill', path: fleck(at, hand), part: 'charcoal' }));
   if (says('organic'))
-    scatter(46, (at) => ({
+    scatter(34, (at) => ({
       ink: 'retouch',
       path: linePath([at, [at[0] + hand.within(14, 34), at[1] + hand.wobble(2)]]),
       part: 'organic',
@@ -142,7 +142,7 @@ function texture(
 
 const pebble = (at: Point, size: number, hand: Hand): Mark => ({
   ink: 'stone',
-  path: lump(size, size * hand.within(0.6, 0.9), hand, 2.3, 0.05, 6, ([x, y]) => [
+  path: lump(size, size * hand.within(0.6, 0.9), hand, 2.3, 0.05, 5, ([x, y]) => [
     x + at[0] - size / 2,
     y + at[1] - size / 2,
   ]).path,
@@ -151,8 +151,9 @@ const pebble = (at: Point, size: number, hand: Hand): Mark => ({
 
 function fleck(at: Point, hand: Hand): string {
   const [turn, size] = [hand.within(0, 6), hand.within(3, 7)];
+  const corners = [away(at, turn, size), away(at, turn + 1.8, size * 0.6), away(at, turn + 3.5, size * 0.9)];
   return linePath(
-    [away(at, turn, size), away(at, turn + 1.8, size * 0.6), away(at, turn + 3.5, size * 0.9)],
+    corners.map(([x, y]): Point => [Math.round(x * 2) / 2, Math.round(y * 2) / 2]),
     true,
   );
 }

@@ -17,6 +17,7 @@ export const INKS = {
   gap: 'stroke="#fff" stroke-width=".9"',
   open: 'fill="#fff" stroke-width=".8"',
   dash: 'stroke-width=".9" stroke-dasharray="4 3"',
+  burnt: 'fill="currentColor" stroke="none"',
   bar: 'stroke-width="1.4"',
 } as const;
 
@@ -51,7 +52,7 @@ export function markup(marks: readonly Mark[]): string {
 
 function element(mark: Mark, path: string): string {
   const part = mark.part === undefined ? '' : ` data-part="${mark.part}"`;
-  const still = mark.ink === 'fill' ? '' : ' vector-effect="non-scaling-stroke"';
+  const still = INKS[mark.ink].endsWith('stroke="none"') ? '' : ' vector-effect="non-scaling-stroke"';
   return `<path class="ink-${mark.ink}"${part} ${INKS[mark.ink]}${still} d="${path}"/>`;
 }
 

@@ -24,7 +24,7 @@ export const charcoal: Drawer = (sketch) => {
   const [end, side] = middle(one)[1] < middle(two)[1] ? [one, two] : [two, one];
   return {
     face: faceOf(curve, width, height, [
-      { ink: 'fill', path: linePath(side, true), part: 'burnt' },
+      { ink: 'burnt', path: linePath(side, true), part: 'burnt' },
       { ink: 'gap', path: cracks(side, width, height, sketch), part: 'cracks' },
       { ink: 'ridge', path: rings(end, width, height, sketch), part: 'rings' },
     ]),

@@ -144,7 +144,7 @@ export function underside(curve: Curve, widthMm: number, heightMm: number, hand:
     [widthMm * 0.5 - small * 0.4, heightMm * 0.985 - size * 0.95],
     [widthMm * 0.5 + small * 0.5, heightMm * 0.985 - size * 0.6],
   ]);
-  const rings = ripples(curve.points, blow, 7, 0.75, hand, heightMm * 0.006);
+  const rings = ripples(curve.points, blow, 6, 0.75, hand, heightMm * 0.006);
   return [
     ...rings.slice(1),
     { ink: 'ridge', path: openCurve(bulb).path, part: 'bulb' },

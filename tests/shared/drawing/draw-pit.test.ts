@@ -155,6 +155,11 @@ describe('the plan of each of nine pits', () => {
   });
 });
 
+test('no plan is over 14,000 bytes, no section over 8,000', () => {
+  expect(Math.max(...plans.map(({ plan }) => plan.markup.length))).toBeLessThan(14_000);
+  expect(Math.max(...PITS.map(({ pit }) => drawPitSection(pit).markup.length))).toBeLessThan(8_000);
+});
+
 describe('the section of each of nine pits', () => {
   test.each(PITS)('$pit.id: the cut is as long and deep as recorded, within 2 %', ({ pit }) => {
     const paths = drawnPaths(drawPitSection(pit).markup);
