@@ -65,7 +65,7 @@ export const anyThing: Drawer = ({ find, hand }) => {
       part: 'face',
       widthMm: find.widthMm,
       heightMm: find.lengthMm,
-      marks: [{ ink: 'outline', path: curve.path, part: 'outline' }],
+      marks: [{ ink: 'unknown', path: curve.path, part: 'outline' }],
     },
     more: () => [],
   };

@@ -16,6 +16,7 @@ export const INKS = {
   stone: 'fill="#fff" stroke-width=".7"',
   gap: 'stroke="#fff" stroke-width=".9"',
   open: 'fill="#fff" stroke-width=".8"',
+  unknown: 'fill="#fff" stroke-width="1.4" stroke-dasharray="4 3"',
   dash: 'stroke-width=".9" stroke-dasharray="4 3"',
   burnt: 'fill="currentColor" stroke="none"',
   bar: 'stroke-width="1.4"',

@@ -74,12 +74,23 @@ function isParted(one: readonly Point[], two: readonly Point[]): boolean {
 const isOnFloor = (floor: Floor, [x, y]: Point): boolean =>
   ((x - floor.centre[0]) / floor.radiusXMm) ** 2 + ((y - floor.centre[1]) / floor.radiusYMm) ** 2 <= 1;
 
+/** What was laid, and how large its numbers' triangles could be. */
+export interface Layout {
+  readonly laid: readonly Laid[];
+  readonly tagSideMm: number;
+}
+
 /** Tries at a layout before the finds are drawn smaller. */
-const TRIES = 12;
+const TRIES = 8;
+/** In a crowded pit numbers are drawn smaller and presses stand closer: parts of what was asked. */
+const EASES = [1, 0.85, 0.7, 0.55, 0.4, 0.25] as const;
 
 /**
  * Lays finds on a floor so that none touches another, and each has a triangle beside it that touches
- * nothing. Where there is no room the finds are drawn smaller, never below the plan's own scale.
+ * nothing. Where there is no room the finds are drawn smaller, never below the plan's own scale; where that
+ * is not enough, the numbers too.
+ *
+ * @throws RangeError when the finds do not fit on the floor at all.
  */
 export function layOut(
   things: readonly Footprint[],
@@ -87,20 +98,22 @@ export function layOut(
   tagSideMm: number,
   pressMm: number,
   chance: Stream,
-): Laid[] {
+): Layout {
   const hand = handOf(chance);
   const largestFirst = [...things].sort((a, b) => longOf(b) - longOf(a) || a.id.localeCompare(b.id, 'en'));
-  let least: Laid[] = [];
-  for (let size = 1; size > 0.3; size *= 0.92) {
-    for (let attempt = 0; attempt < TRIES; attempt += 1) {
-      const laid = layFinds(largestFirst, floor, size, pressMm, hand);
-      if (laid === null) continue;
-      const tagged = layTags(laid, floor, tagSideMm, pressMm, chance);
-      if (tagged !== null) return tagged;
-      least = laid;
+  for (const ease of EASES) {
+    for (let size = 1; size > 0.4; size *= 0.9) {
+      for (let attempt = 0; attempt < TRIES; attempt += 1) {
+        const laid = layFinds(largestFirst, floor, size, pressMm * ease, hand);
+        if (laid === null) continue;
+        const tagged = layTags(laid, floor, tagSideMm * ease, pressMm, chance);
+        if (tagged !== null) return { laid: tagged, tagSideMm: tagSideMm * ease };
+      }
     }
   }
-  return least;
+  throw new RangeError(
+    `${things.length} finds do not fit in a pit ${Math.round(floor.radiusXMm * 2)} mm across`,
+  );
 }
 
 const longOf = (thing: Footprint): number => Math.max(thing.widthMm, thing.heightMm);

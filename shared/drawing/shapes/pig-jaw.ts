@@ -86,6 +86,6 @@ export const pigJaw: Drawer = ({ find, hand, isSmall }) => {
         { ink: 'stipple', path: body },
       ],
     },
-    more: () => [sectionView('oval', find.thicknessMm, height * 0.6, hand, find)],
+    more: () => [sectionView('oval', find.thicknessMm, height * 0.48, hand, find)],
   };
 };

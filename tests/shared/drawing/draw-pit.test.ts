@@ -7,6 +7,7 @@ import {
   type PlanPlace,
 } from '../../../shared/drawing/index.ts';
 import { boxOf, drawnPaths, pathPoints } from './reading.ts';
+import { madeFinds } from './made-finds.ts';
 import { PITS } from './pits.ts';
 
 type Corner = readonly [number, number];
@@ -152,6 +153,33 @@ describe('the plan of each of nine pits', () => {
     );
     expect(bar.right - bar.left).toBeCloseTo(500, 1);
     expect(plan.markup).toContain('>50 cm<');
+  });
+});
+
+describe('pits of other sizes', () => {
+  const chosen = madeFinds(200).filter(({ lengthMm }) => lengthMm < 180);
+  const pit = { id: 'other', lengthMm: 1000, widthMm: 900, depthMm: 300, profile: 'bowl' } as const;
+
+  test.each([0, 1, 2, 5, 14, 20, 26])(
+    '%i finds lie apart in a pit a metre across, with their numbers',
+    (count) => {
+      const finds = chosen.slice(0, count);
+      const plan = drawPitPlan(pit, finds);
+      const areas = plan.places.flatMap((place, index) => {
+        const find = finds[index];
+        return find === undefined ? [] : [corners(place, find), triangle(place.tag, plan.tagSideMm)];
+      });
+      expect(areas).toHaveLength(count * 2);
+      for (const [index, one] of areas.entries()) {
+        for (const two of areas.slice(index + 1)) expect(areApart(one, two)).toBe(true);
+      }
+    },
+  );
+
+  test('finds that cannot fit are said not to fit', () => {
+    expect(() => drawPitPlan({ ...pit, lengthMm: 150, widthMm: 150 }, chosen.slice(0, 12))).toThrow(
+      RangeError,
+    );
   });
 });
 
