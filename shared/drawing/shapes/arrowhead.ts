@@ -9,6 +9,7 @@ import { sideView, retouch } from './struck.ts';
 import type { Curve } from '../curve.ts';
 import type { Point } from '../point.ts';
 import type { Mark } from '../mark.ts';
+import { faceOf } from './views.ts';
 
 const LEAF = mirrored([
   [0, 0],
@@ -96,12 +97,7 @@ function trimmed(
 function head({ find, hand }: Sketch, curve: Curve, marks: readonly Mark[]): Sketched {
   const [width, height] = [find.widthMm, find.lengthMm];
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [{ ink: 'outline', path: curve.path, part: 'outline' }, ...marks],
-    },
+    face: faceOf(curve, width, height, [...marks]),
     more: () => [
       sideView(
         find.thicknessMm,

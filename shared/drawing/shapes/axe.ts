@@ -10,6 +10,7 @@ import { stipple, strokes } from '../texture.ts';
 import { edgeAt, facets } from './biface.ts';
 import { jagged } from '../break-off.ts';
 import { sideView, struckFace } from './struck.ts';
+import { faceOf } from './views.ts';
 
 const AXE: readonly Row[] = [
   [0, 0],
@@ -73,16 +74,10 @@ export const polishedAxe: Drawer = (sketch) => {
   const isBroken = find.state === 'broken';
   const curve = outline(isBroken ? brokenTop(STUMP, hand) : mirrored(AXE), width, height, hand, 0.006);
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        ...ground(curve, width, height, sketch),
-        ...(isBroken ? breakScars(width, height, hand) : buttScar(curve, width, height, hand)),
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      ...ground(curve, width, height, sketch),
+      ...(isBroken ? breakScars(width, height, hand) : buttScar(curve, width, height, hand)),
+    ]),
     more: () => [
       sideView(find.thicknessMm, height, hand, isBroken ? STUMP_SIDE : SIDE),
       sectionView('lens', width, find.thicknessMm, hand, find),
@@ -155,22 +150,16 @@ export const axeRoughout: Drawer = ({ find, hand, isSmall }) => {
   const curve = outline(rows, width, height, hand, 0.024);
   const marks = facets(curve, width, height, hand, {
     count: isSmall ? 5 : 6,
-    ripples: isSmall ? 2 : 4,
+    ripples: isSmall ? 2 : 3.5,
     from: 0.03,
     to: 0.97,
     lean: 0.2,
   });
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        ...marks,
-        ...(find.state === 'broken' ? [snap(curve, height, hand)] : []),
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      ...marks,
+      ...(find.state === 'broken' ? [snap(curve, height, hand)] : []),
+    ]),
     more: () => [
       sideView(find.thicknessMm, height, hand, SIDE),
       sectionView('lens', width, find.thicknessMm, hand, find),
@@ -229,21 +218,15 @@ export const groundEdgeFragment: Drawer = ({ find, hand, isSmall }) => {
   const lower = face.scars.filter((scar) => scar !== smooth);
   const arcs = lower.flatMap((scar) => struckFace(scar, [], width, height, hand, isSmall ? 0.7 : 1.1).marks);
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        ...face.marks,
-        ...arcs,
-        {
-          ink: 'scratch',
-          path: strokes(smooth, isSmall ? 60 : 120, -1.15, height * 0.2, hand),
-          part: 'ground',
-        },
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      ...face.marks,
+      ...arcs,
+      {
+        ink: 'scratch',
+        path: strokes(smooth, isSmall ? 60 : 120, -1.15, height * 0.2, hand),
+        part: 'ground',
+      },
+    ]),
     more: () => [
       sideView(find.thicknessMm, height, hand),
       sectionView('triangle', width, find.thicknessMm, hand, find),

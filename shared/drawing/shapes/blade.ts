@@ -3,6 +3,7 @@ import { outline, type Row } from '../outline.ts';
 import { dotPath, linePath } from '../path.ts';
 import { around, type Point } from '../point.ts';
 import { sectionView } from '../section.ts';
+import { shadeEdge } from '../shade-edge.ts';
 import type { Drawer, Sketch, Sketched } from '../sketch.ts';
 import { struckHere } from './flake.ts';
 import { sideView, struckFace, type Ridge } from './struck.ts';
@@ -79,6 +80,7 @@ function long(sketch: Sketch, isToothed: boolean): Sketched {
         ...face.marks,
         ...(isToothed ? [gloss(curve.points, width, height, pitch)] : []),
         struckHere(width, height),
+        ...(isToothed ? [] : [shadeEdge(curve.points, height)]),
       ],
     },
     more: () => [

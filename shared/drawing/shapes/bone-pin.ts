@@ -3,6 +3,7 @@ import { linePath } from '../path.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer } from '../sketch.ts';
 import { strokes } from '../texture.ts';
+import { faceOf } from './views.ts';
 
 const PIN = mirrored([
   [0, 0, 'corner'],
@@ -32,21 +33,15 @@ export const bonePin: Drawer = ({ find, hand, isSmall }) => {
         ])
       : '';
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        { ink: 'retouch', path: neck, part: 'head' },
-        { ink: 'line', path: snap, part: 'break' },
-        {
-          ink: 'scratch',
-          path: strokes(curve.points, isSmall ? 10 : 30, Math.PI / 2, height * 0.12, hand),
-          part: 'polish',
-        },
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      { ink: 'retouch', path: neck, part: 'head' },
+      { ink: 'line', path: snap, part: 'break' },
+      {
+        ink: 'scratch',
+        path: strokes(curve.points, isSmall ? 10 : 30, Math.PI / 2, height * 0.12, hand),
+        part: 'polish',
+      },
+    ]),
     more: () => [sectionView('oval', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
   };

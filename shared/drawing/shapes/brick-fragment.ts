@@ -3,6 +3,7 @@ import { linePath } from '../path.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer } from '../sketch.ts';
 import { stipple } from '../texture.ts';
+import { faceOf } from './views.ts';
 
 const BRICK: readonly Row[] = [
   [-0.5, 0.1, 'corner'],
@@ -37,17 +38,11 @@ export const brickFragment: Drawer = ({ find, hand, isSmall }) => {
     y < height * 0.15 ? 0 : x > width * 0.8 ? 0.85 : 0.3,
   );
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        { ink: 'line', path: arris, part: 'arris' },
-        { ink: 'ridge', path: frog, part: 'frog' },
-        { ink: 'stipple', path: grit },
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      { ink: 'line', path: arris, part: 'arris' },
+      { ink: 'ridge', path: frog, part: 'frog' },
+      { ink: 'stipple', path: grit },
+    ]),
     more: () => [sectionView('block', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.6,
   };

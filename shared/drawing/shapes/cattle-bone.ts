@@ -5,6 +5,7 @@ import { linePath } from '../path.ts';
 import { hollowSection } from '../section.ts';
 import type { Drawer, Sketch, Sketched } from '../sketch.ts';
 import { stipple, strokes } from '../texture.ts';
+import { faceOf } from './views.ts';
 
 /** A long bone's knuckle and shaft; the lower end is broken in a slant, as bone split for marrow is. */
 const shaft = (hand: Hand): readonly Row[] => [
@@ -12,7 +13,7 @@ const shaft = (hand: Hand): readonly Row[] => [
   [hand.within(-0.2, -0.06), 0.13, 'corner'],
   [0.02, hand.within(0, 0.07), 'corner'],
   [0.14, hand.within(0.12, 0.2), 'corner'],
-  [0.28, hand.within(0.06, 0.3), 'corner'],
+  [0.28, hand.within(0.05, 0.17), 'corner'],
   [0.26, 0.42],
   [0.27, 0.66],
   [0.48, 0.82],
@@ -60,11 +61,11 @@ function longBone({ find, hand, isSmall }: Sketch): Sketched {
     [width * 0.9, height * 0.22],
   ]);
   const hollow = openCurve([
-    [width * 0.18, height * 0.97],
-    [width * 0.3, height * 0.8],
-    [width * 0.48, height * 0.74],
-    [width * 0.6, height * 0.8],
-    [width * 0.76, height * 0.86],
+    [width * 0.21, height * 0.84],
+    [width * 0.32, height * 0.77],
+    [width * 0.47, height * 0.73],
+    [width * 0.6, height * 0.76],
+    [width * 0.75, height * 0.8],
   ]);
   const cuts = [0.42, 0.445, 0.48]
     .map((y) =>
@@ -75,29 +76,23 @@ function longBone({ find, hand, isSmall }: Sketch): Sketched {
     )
     .join('');
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        { ink: 'ridge', path: knuckle.path + hollow.path, part: 'break' },
-        {
-          ink: 'scratch',
-          path: strokes(
-            curve.points,
-            isSmall ? 16 : 44,
-            Math.PI / 2,
-            height * 0.16,
-            hand,
-            ([, y]) => y > height * 0.24,
-          ),
-          part: 'grain',
-        },
-        { ink: 'retouch', path: cuts, part: 'cuts' },
-        { ink: 'stipple', path: spongy, part: 'spongy' },
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      { ink: 'ridge', path: knuckle.path + hollow.path, part: 'break' },
+      {
+        ink: 'scratch',
+        path: strokes(
+          curve.points,
+          isSmall ? 16 : 44,
+          Math.PI / 2,
+          height * 0.16,
+          hand,
+          ([, y]) => y > height * 0.24,
+        ),
+        part: 'grain',
+      },
+      { ink: 'retouch', path: cuts, part: 'cuts' },
+      { ink: 'stipple', path: spongy, part: 'spongy' },
+    ]),
     more: () => [hollowSection(width * 0.56, find.thicknessMm * 0.8, hand, find)],
     cutAtMm: height * 0.5,
   };
@@ -127,21 +122,15 @@ function shoulderBlade({ find, hand, isSmall }: Sketch): Sketched {
     y / height < 0.08 ? 0.5 : 0,
   );
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        { ink: 'ridge', path: spine.path + lip.path + socket.path, part: 'spine' },
-        {
-          ink: 'scratch',
-          path: strokes(curve.points, isSmall ? 16 : 40, Math.PI * 0.47, height * 0.1, hand),
-          part: 'grain',
-        },
-        { ink: 'stipple', path: spongy, part: 'spongy' },
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      { ink: 'ridge', path: spine.path + lip.path + socket.path, part: 'spine' },
+      {
+        ink: 'scratch',
+        path: strokes(curve.points, isSmall ? 16 : 40, Math.PI * 0.47, height * 0.1, hand),
+        part: 'grain',
+      },
+      { ink: 'stipple', path: spongy, part: 'spongy' },
+    ]),
     more: () => [],
   };
 }

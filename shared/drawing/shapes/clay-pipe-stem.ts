@@ -3,6 +3,7 @@ import { outline, type Row } from '../outline.ts';
 import { circlePath, linePath } from '../path.ts';
 import type { Point } from '../point.ts';
 import type { Drawer, View } from '../sketch.ts';
+import { faceOf } from './views.ts';
 
 export const clayPipeStem: Drawer = ({ find, hand }) => {
   const [width, height] = [find.widthMm, find.lengthMm];
@@ -29,21 +30,15 @@ export const clayPipeStem: Drawer = ({ find, hand }) => {
     [width * 0.7, height * 0.95],
   ]);
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        { ink: 'ridge', path: lip.path },
-        {
-          ink: 'fill',
-          path: circlePath([width / 2, height * 0.045], width * 0.17, height * 0.018),
-          part: 'bore',
-        },
-        { ink: 'scratch', path: seam, part: 'seam' },
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      { ink: 'ridge', path: lip.path },
+      {
+        ink: 'fill',
+        path: circlePath([width / 2, height * 0.045], width * 0.17, height * 0.018),
+        part: 'bore',
+      },
+      { ink: 'scratch', path: seam, part: 'seam' },
+    ]),
     more: () => [ring(width, find.thicknessMm)],
     cutAtMm: height * 0.5,
   };

@@ -48,7 +48,7 @@ export const core: Drawer = (sketch) => {
       })),
       ...scars.flatMap((scar) => down(scar, width, height, sketch)),
       { ink: 'stipple', path: stipple(skin, gap, hand, () => 0.75), part: 'cortex' },
-      ...(find.state === 'burnt' ? crazing(body, 5, hand) : []),
+      ...(find.state === 'burnt' ? crazing(body, 4, hand) : []),
     ]),
     more: () => [sectionView('oval', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
@@ -84,5 +84,5 @@ function down(scar: Region, width: number, height: number, { hand, isSmall }: Sk
   const heart = middle(scar);
   const blow: Point = [heart[0] * 0.8 + width * 0.1, height * 0.1];
   const shade = Math.max(0.4, shadeAt(heart, width, height));
-  return ripples(scar, blow, isSmall ? 4 : 7, shade, hand, height * 0.006);
+  return ripples(scar, blow, isSmall ? 4 : 6, shade, hand, height * 0.006);
 }

@@ -9,6 +9,7 @@ import { around, type Point } from '../point.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer, Sketch, Sketched, View } from '../sketch.ts';
 import { retouch, sideView, struckFace, underside, type Ridge } from './struck.ts';
+import { faceOf } from './views.ts';
 
 const FLAKE: readonly Row[] = [
   [-0.18, 0, 'corner'],
@@ -128,22 +129,16 @@ function struck(
     width,
     height,
     hand,
-    isSmall ? 0.5 : find.state === 'burnt' ? 0.85 : 1,
+    isSmall ? 0.5 : find.state === 'whole' ? 0.84 : 0.74,
   );
   const extra = isScraper ? front(curve, width, height, sketch) : [];
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        ...face.marks,
-        ...extra,
-        ...(find.state === 'burnt' ? crazing(curve.points, 4, hand) : []),
-        struckHere(width, height),
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      ...face.marks,
+      ...extra,
+      ...(find.state === 'burnt' ? crazing(curve.points, 4, hand) : []),
+      struckHere(width, height),
+    ]),
     more: () => [
       sideView(find.thicknessMm, height, hand),
       ...(isScraper ? [] : [back(curve, width, height, hand)]),

@@ -5,6 +5,7 @@ import type { Point } from '../point.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer } from '../sketch.ts';
 import { stipple } from '../texture.ts';
+import { faceOf } from './views.ts';
 
 // The left half of a lower jaw from its outer side, front to the left. Teeth are cut into the upper edge.
 const JAW: readonly Row[] = [
@@ -75,17 +76,11 @@ export const pigJaw: Drawer = ({ find, hand, isSmall }) => {
     y / height > 0.8 && x > 0 ? 0.5 : 0,
   );
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        { ink: 'ridge', path: gum.path, part: 'teeth' },
-        { ink: 'retouch', path: roots + branch.path + muscle.path + holes.join(''), part: 'bone' },
-        { ink: 'stipple', path: body },
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      { ink: 'ridge', path: gum.path, part: 'teeth' },
+      { ink: 'retouch', path: roots + branch.path + muscle.path + holes.join(''), part: 'bone' },
+      { ink: 'stipple', path: body },
+    ]),
     more: () => [sectionView('oval', find.thicknessMm, height * 0.48, hand, find)],
   };
 };

@@ -1,6 +1,7 @@
 import type { Curve } from '../curve.ts';
 import type { Mark } from '../mark.ts';
 import { lump } from '../outline.ts';
+import { shadeEdge } from '../shade-edge.ts';
 import type { Sketch, View } from '../sketch.ts';
 
 /** The main view: an outline with its marks on it. */
@@ -8,7 +9,11 @@ export const faceOf = (curve: Curve, widthMm: number, heightMm: number, marks: r
   part: 'face',
   widthMm,
   heightMm,
-  marks: [{ ink: 'outline', path: curve.path, part: 'outline' }, ...marks],
+  marks: [
+    { ink: 'outline', path: curve.path, part: 'outline' },
+    ...marks,
+    shadeEdge(curve.points, Math.max(widthMm, heightMm)),
+  ],
 });
 
 /** The edge view of a rounded thing: as high as its face, as wide as it is thick. */

@@ -225,7 +225,7 @@ describe('signs of material (FM unless said)', () => {
         .filter(({ view }) => view === 'face')
         .map(({ ink }) => ink),
     );
-    expect([...parts].sort()).toEqual(['ink-outline', 'ink-scratch']);
+    expect([...parts].sort()).toEqual(['ink-fill', 'ink-outline', 'ink-scratch']);
     const find = make('hammerstone', 80, 70, 50);
     const pecks = paths(find)
       .filter(({ part }) => part === 'pecked')
@@ -233,6 +233,15 @@ describe('signs of material (FM unless said)', () => {
     expect(pecks.filter(([, y]) => y > 0.3 * 80 && y < 0.7 * 80)).toEqual([]);
     expect(pecks.filter(([, y]) => y < 40).length).toBeGreaterThan(20);
     expect(pecks.filter(([, y]) => y > 40).length).toBeGreaterThan(20);
+  });
+
+  test('the line swells on the side away from the light, and only there', () => {
+    const find = make('natural-pebble', 80, 60, 40);
+    const swell = paths(find)
+      .filter(({ part }) => part === 'shade')
+      .flatMap(({ points }) => points);
+    expect(swell.length).toBeGreaterThan(6);
+    expect(swell.filter(([x, y]) => x / 60 + y / 80 < 0.75)).toEqual([]);
   });
 
   test('a ground axe has no ripples; a roughout has them all over', () => {
