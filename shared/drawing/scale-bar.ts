@@ -13,7 +13,7 @@ const LENGTHS_MM = [5, 10, 20, 30, 50, 100, 200, 300, 500, 1000] as const;
 export function scaleBar(x: number, y: number, roomMm: number, sizeMm: number): ScaleBar {
   const lengthMm = LENGTHS_MM.findLast((length) => length <= Math.max(roomMm, 5)) ?? 5;
   const tick = sizeMm * 0.013;
-  const size = sizeMm * 0.045;
+  const size = sizeMm * 0.058;
   const marks: Mark[] = [
     {
       ink: 'bar',

@@ -13,8 +13,8 @@ const TURNED = 0.2;
  * has. It stays within the outline, so that the drawn size is the recorded one.
  */
 export function shadeEdge(outline: Region, sizeMm: number): Mark {
-  // Knots stand at every eighth point of a curve; a point between two knots is enough.
-  const every = outline.length > 110 ? 8 : outline.length > 60 ? 4 : 2;
+  // Fine enough that straight pieces stay under the outline's own line; knots stand at every eighth point.
+  const every = outline.length > 110 ? 4 : outline.length > 60 ? 2 : 1;
   const coarse = outline.filter((_, index) => index % every === 0);
   const out = outward(coarse);
   const away = out.map(([x, y]) => (x + y) * Math.SQRT1_2);
@@ -26,7 +26,7 @@ export function shadeEdge(outline: Region, sizeMm: number): Mark {
     if (turn > TURNED) {
       const [x, y] = around(coarse, from + step);
       const [outX, outY] = around(out, from + step);
-      const swell = sizeMm * SWELL * turn;
+      const swell = (sizeMm * SWELL * (turn - TURNED)) / (1 - TURNED);
       run.push([
         [x, y],
         [x - outX * swell, y - outY * swell],

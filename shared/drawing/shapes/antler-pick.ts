@@ -19,8 +19,13 @@ const PICK: readonly Row[] = [
   [-0.26, 0.85],
   [-0.17, 0.985, 'corner'],
   [0.16, 1, 'corner'],
-  [0.1, 0.86],
-  [0, 0.62],
+  [0.12, 0.9],
+  [0.08, 0.8],
+  [0.07, 0.755],
+  [0.19, 0.748, 'corner'],
+  [0.19, 0.705, 'corner'],
+  [0.04, 0.69],
+  [0.01, 0.6],
   [-0.02, 0.42],
   [0.01, 0.28],
   [0.08, 0.215],
@@ -58,13 +63,22 @@ export const antlerPick: Drawer = ({ find, hand, isSmall }) => {
     [width * 0.5, height * 0.028],
     [width * 0.66, height * 0.002],
   ]);
+  const stub = openCurve([
+    [width * 0.69, height * 0.252],
+    [width * 0.63, height * 0.272],
+    [width * 0.69, height * 0.295],
+  ]);
   const worn = openCurve([
     [width * 0.84, height * 0.655],
     [width * 0.9, height * 0.68],
     [width * 0.985, height * 0.68],
   ]);
-  const shade = stipple(curve.points, width * (isSmall ? 0.12 : 0.085), hand, ([x, y]) =>
-    y / height < 0.9 && x / width > 0.34 + (1 - y / height) * 0.12 && x < width * 0.66 ? 0.5 : 0,
+  const shade = stipple(
+    curve.points,
+    Math.max(width * (isSmall ? 0.12 : 0.085), height * 0.02),
+    hand,
+    ([x, y]) =>
+      y / height < 0.9 && x / width > 0.34 + (1 - y / height) * 0.12 && x < width * 0.66 ? 0.5 : 0,
   );
   return {
     face: faceOf(curve, width, height, [
@@ -77,13 +91,13 @@ export const antlerPick: Drawer = ({ find, hand, isSmall }) => {
         part: 'burr',
       },
       { ink: 'stipple', path: beads, part: 'burr' },
-      { ink: 'ridge', path: end.path, part: 'cut' },
+      { ink: 'ridge', path: end.path + stub.path, part: 'cut' },
       { ink: 'ridge', path: worn.path, part: 'worn-point' },
       {
         ink: 'scratch',
         path: strokes(
           curve.points,
-          isSmall ? 30 : 100,
+          isSmall ? 30 : 66,
           Math.PI * 0.47,
           height * 0.06,
           hand,

@@ -129,7 +129,7 @@ function struck(
     width,
     height,
     hand,
-    isSmall ? 0.5 : find.state === 'whole' ? 0.84 : 0.74,
+    isSmall ? 0.5 : find.state === 'whole' ? 0.79 : 0.68,
   );
   const extra = isScraper ? front(curve, width, height, sketch) : [];
   return {

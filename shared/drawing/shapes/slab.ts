@@ -1,10 +1,11 @@
+import { jagged } from '../break-off.ts';
 import { closedCurve, openCurve, type Curve } from '../curve.ts';
 import type { FindToDraw } from '../drawing.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
 import { flipped, outline, type Row } from '../outline.ts';
 import { swellPath } from '../path.ts';
-import { away, type Point } from '../point.ts';
+import { around, away, type Point } from '../point.ts';
 import { isInside } from '../region.ts';
 import { cut } from '../section.ts';
 import type { Drawer, View } from '../sketch.ts';
@@ -55,7 +56,7 @@ export const polishingStoneFragment: Drawer = (sketch) => {
         ink: 'scratch',
         path: strokes(
           hollow.points,
-          isSmall ? 40 : 110,
+          isSmall ? 40 : 84,
           Math.PI * 0.44,
           height * 0.34,
           hand,
@@ -69,51 +70,49 @@ export const polishingStoneFragment: Drawer = (sketch) => {
   };
 };
 
-/** A piece of a grain-grinding stone: one round end, a broken end, and a pecked face worn into a saddle. */
+/** A piece of a grain-grinding stone: one round end, a broken end, and a pecked face worn into a hollow. */
 export const quernFragment: Drawer = (sketch) => {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
   const curve = outline(ROUND, width, height, hand, 0.012);
   const gap = Math.max(width, height) * (isSmall ? 0.062 : 0.053);
+  const lip = height * 0.86;
   const reach = ([x, y]: Point): number =>
     Math.hypot((x / width - 0.5) * 2, Math.min(0, y / height - 0.5) * 2);
-  const rim = (part: number): string => {
-    const points: Point[] = [];
-    for (let step = 0; step <= 10; step += 1) {
-      const angle = Math.PI * (1 + step / 10);
-      points.push([
-        width / 2 + (Math.cos(angle) * part * width) / 2,
-        height / 2 + (Math.sin(angle) * part * height) / 2,
-      ]);
-    }
-    const foot = height * 0.94;
-    const around = [
-      [points[0]?.[0] ?? 0, foot] as const,
-      ...points,
-      [points.at(-1)?.[0] ?? 0, foot] as const,
-    ];
-    return openCurve(around).path;
+  /** A line round the hollow from one angle to another, in halves of a turn from the left over the top. */
+  const round = (part: number, from: number, to: number): Point[] =>
+    Array.from({ length: 7 }, (_, step): Point => {
+      const angle = Math.PI * (1 + from + ((to - from) * step) / 6);
+      return [(width / 2) * (1 + Math.cos(angle) * part), (height / 2) * (1 + Math.sin(angle) * part)];
+    });
+  const rim = openCurve([[width * 0.1, lip], ...round(0.8, 0, 1), [width * 0.9, lip]]);
+  const broken = openCurve(jagged([width * 0.012, lip], [width * 0.988, lip], 7, height * 0.014, hand));
+  const dark = (isSmall ? [0.7] : [0.74, 0.67, 0.6]).map((part) => {
+    const line = round(part, 0.1, 0.55);
+    return swellPath(around(line, 0), around(line, 3), around(line, -1), height * 0.007);
+  });
+  const pecks = (place: Point): number => {
+    if (place[1] > lip) return 0;
+    return reach(place) > 0.8 ? 0.06 : reach(place) > 0.6 ? 0.7 : 0.42;
   };
   return {
     face: faceOf(curve, width, height, [
-      { ink: 'ridge', path: rim(0.8), part: 'dish' },
-      {
-        ink: 'stipple',
-        path: stipple(curve.points, gap, hand, (place) =>
-          reach(place) > 0.8 ? 0.08 : reach(place) > 0.62 ? 0.85 : 0.5,
-        ),
-        part: 'pecked',
-      },
+      { ink: 'ridge', path: rim.path, part: 'dish' },
+      { ink: 'line', path: broken.path, part: 'break' },
+      { ink: 'ripple', path: dark.join(''), part: 'dish' },
+      { ink: 'stipple', path: stipple(curve.points, gap, hand, pecks), part: 'pecked' },
       {
         ink: 'scratch',
-        path: strokes(
-          curve.points,
-          isSmall ? 0 : 16,
-          0.06,
-          width * 0.14,
-          hand,
-          (place) => reach(place) < 0.55,
-        ),
+        path:
+          strokes(
+            curve.points,
+            isSmall ? 30 : 70,
+            1.9,
+            height * 0.05,
+            hand,
+            ([, y]) => y > lip + height * 0.02,
+          ) +
+          strokes(curve.points, isSmall ? 0 : 14, 0.06, width * 0.14, hand, (place) => reach(place) < 0.5),
         part: 'ground',
       },
     ]),
