@@ -27,7 +27,7 @@ export interface Laid {
 }
 
 /** The corners of a box turned about its middle. */
-export function cornersOf(at: Point, widthMm: number, heightMm: number, turnDegrees: number): Point[] {
+function cornersOf(at: Point, widthMm: number, heightMm: number, turnDegrees: number): Point[] {
   const turn = (turnDegrees * Math.PI) / 180;
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
   const [halfX, halfY] = [widthMm / 2, heightMm / 2];

@@ -1,6 +1,6 @@
 import { openCurve } from './curve.ts';
 import { linePath } from './path.ts';
-import { apart, around, type Point } from './point.ts';
+import { around, type Point } from './point.ts';
 
 /** A closed area, as the points round it. */
 export type Region = readonly Point[];
@@ -30,7 +30,7 @@ export function middle(region: Region): Point {
 }
 
 /** Where along the edge the point nearest to a place stands. */
-export function nearestIndex(region: Region, place: Point): number {
+function nearestIndex(region: Region, place: Point): number {
   let [best, least] = [0, Infinity];
   for (const [index, point] of region.entries()) {
     const distance = (point[0] - place[0]) ** 2 + (point[1] - place[1]) ** 2;
@@ -39,7 +39,7 @@ export function nearestIndex(region: Region, place: Point): number {
   return best;
 }
 
-export interface Split {
+interface Split {
   readonly sides: readonly [Region, Region];
   readonly path: string;
   readonly points: readonly Point[];
@@ -111,7 +111,3 @@ export function insideParts(region: Region, from: Point, to: Point): [Point, Poi
   }
   return result;
 }
-
-/** The distance from a place to a region's edge points, mm. */
-export const fromEdge = (region: Region, place: Point): number =>
-  apart(around(region, nearestIndex(region, place)), place);

@@ -6,7 +6,7 @@ import { lump, mirrored, outline, type Row } from './outline.ts';
 import type { View } from './sketch.ts';
 import { hatch } from './texture.ts';
 
-export type SectionForm = 'lens' | 'oval' | 'dome' | 'triangle' | 'trapezoid' | 'block';
+type SectionForm = 'lens' | 'oval' | 'dome' | 'triangle' | 'trapezoid' | 'block';
 
 // The flat side of a struck piece (its underside) is drawn at the foot.
 const ROWS: { readonly [Form in Exclude<SectionForm, 'oval'>]: readonly Row[] } = {
@@ -48,7 +48,7 @@ const ROWS: { readonly [Form in Exclude<SectionForm, 'oval'>]: readonly Row[] } 
 };
 
 /** A section's outline, filling a box exactly. */
-export const sectionCurve = (form: SectionForm, widthMm: number, heightMm: number, hand: Hand): Curve =>
+const sectionCurve = (form: SectionForm, widthMm: number, heightMm: number, hand: Hand): Curve =>
   form === 'oval'
     ? lump(widthMm, heightMm, hand, 2.3, 0.015)
     : outline(ROWS[form], widthMm, heightMm, hand, 0.015);

@@ -3,7 +3,7 @@ import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
 import { mirrored, outline, type Row } from '../outline.ts';
 import { linePath } from '../path.ts';
-import { between, type Point } from '../point.ts';
+import type { Point } from '../point.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer, Sketch } from '../sketch.ts';
 import { stipple, strokes } from '../texture.ts';
@@ -236,6 +236,3 @@ export const groundEdgeFragment: Drawer = ({ find, hand, isSmall }) => {
 };
 
 const mean = (points: readonly Point[]): number => points.reduce((sum, [, y]) => sum + y, 0) / points.length;
-
-/** Kept for the steps of making: a block's mid line. */
-export const centre = (from: Point, to: Point): Point => between(from, to, 0.5);
