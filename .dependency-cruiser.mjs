@@ -42,9 +42,16 @@ export default {
     {
       name: 'sciences-below-kinds',
       severity: 'error',
-      comment: 'Hand the science plain data.',
+      comment: 'Hand the science plain data; of the library it may know the names of the bands.',
       from: { path: sciences },
-      to: { path: '^shared/(activities|compile|packs|lesson|library)/' },
+      to: { path: '^shared/(activities|compile|packs|lesson|library)/', pathNot: '^shared/library/bands' },
+    },
+    {
+      name: 'making-asks-estimating-by-its-index',
+      severity: 'error',
+      comment: 'A science uses another through its index.ts only.',
+      from: { path: '^shared/making/' },
+      to: { path: '^shared/estimating/', pathNot: '^shared/estimating/index[.]ts$' },
     },
     {
       name: 'chance-is-the-floor',
@@ -56,9 +63,9 @@ export default {
     {
       name: 'words-are-plain',
       severity: 'error',
-      comment: 'Words take plain values and give sentences.',
+      comment: 'Words take plain values (and the name of a band) and give sentences.',
       from: { path: '^shared/words/' },
-      to: { path: '^shared/', pathNot: '^shared/(words/|units)' },
+      to: { path: '^shared/', pathNot: '^shared/(words/|units|library/bands|lesson/problem)' },
     },
     {
       name: 'stores-below-islands',

@@ -2,13 +2,14 @@ import type { z } from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { Fault } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
-import type { Library } from '../library/library.ts';
+import type { FindToDraw } from '../drawing/drawing.ts';
+import type { Library, Site } from '../library/library.ts';
 
 /** What a kind may look at while it compiles one block. */
 export interface CompileContext {
   readonly library: Library;
   /** The site the lesson names; its finds are the ones a block may name. */
-  readonly siteId: string;
+  readonly site: Site;
   readonly bands: readonly Band[];
   /** A stream of its own for this block: adding another block never reshuffles it. */
   readonly chance: Stream;
@@ -37,12 +38,43 @@ export interface Score {
   readonly working: Readonly<Record<string, unknown>>;
 }
 
-/** One printed sheet as data: the page decides how it looks, the kind decides what it says. */
-export interface Sheet {
-  readonly part: 'cards' | 'pupil-sheet' | 'answers';
-  readonly title: string;
-  readonly content: unknown;
+/** A card to cut out: what can be seen, never the answer. Lengths in mm. */
+export interface Card {
+  readonly id: string;
+  readonly number: number;
+  readonly plain: string;
+  readonly drawing: FindToDraw;
 }
+
+/** An answer with its reason, and any other answer that can be argued. */
+export interface AnswerRow {
+  readonly number: number;
+  readonly name: string;
+  readonly drawing: FindToDraw;
+  readonly answer: string;
+  readonly because: string;
+  readonly note: string | null;
+  readonly also: readonly { readonly answer: string; readonly because: string }[];
+}
+
+/** One printed sheet as data: the page decides how it looks, the kind decides what it says. */
+export type Sheet =
+  | { readonly part: 'cards'; readonly title: string; readonly cards: readonly Card[] }
+  | {
+      readonly part: 'pupil-sheet';
+      readonly title: string;
+      readonly question: string;
+      readonly boxes: readonly { readonly name: string; readonly hint: string }[];
+      readonly numbers: readonly number[];
+    }
+  | {
+      readonly part: 'answers';
+      readonly title: string;
+      readonly question: string;
+      /** No answer is fixed: the rows say what the record has, not what is right. */
+      readonly isOpen: boolean;
+      readonly rows: readonly AnswerRow[];
+    };
 
 /** A compiled activity, or none where a fault is an error. */
 export interface Compiled<Activity> {
@@ -51,7 +83,12 @@ export interface Compiled<Activity> {
 }
 
 /** The contract every kind meets: four files, one entry in the registry. */
-export interface Kind<Block, Activity extends ActivityBase, Play extends PlayBase, Outcome extends Score = Score> {
+export interface Kind<
+  Block,
+  Activity extends ActivityBase,
+  Play extends PlayBase,
+  Outcome extends Score = Score,
+> {
   readonly schema: z.ZodType<Block>;
   readonly playSchema: z.ZodType<Play>;
   readonly compile: (id: string, block: Block, context: CompileContext) => Compiled<Activity>;
@@ -61,4 +98,6 @@ export interface Kind<Block, Activity extends ActivityBase, Play extends PlayBas
   /** A play by guessing with a stream; the laws hold that its score averages 0. */
   readonly guess: (activity: Activity, chance: Stream) => Play;
   readonly paper: (activity: Activity) => readonly Sheet[];
+  /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
+  readonly shows: (activity: Activity) => readonly FindToDraw[];
 }

@@ -31,6 +31,9 @@ export interface Find {
   readonly status: Status;
 }
 
+/** The pit a find lay in, from its id: pits have no hyphen in theirs. @example pitOfFind('P3-124') // 'P3' */
+export const pitOfFind = (find: string): string => find.slice(0, Math.max(0, find.indexOf('-')));
+
 export interface Fill {
   readonly context: number;
   readonly description: string;
@@ -40,7 +43,6 @@ export interface Fill {
 export interface Pit {
   /** `P3`. */
   readonly id: string;
-  readonly number: number;
   readonly cut: number;
   readonly lengthMm: number;
   readonly widthMm: number;
@@ -61,7 +63,13 @@ export interface Site {
   readonly status: Status;
   readonly story: string;
   readonly organisation: string;
-  readonly period: { readonly label: string; readonly fromBce: number; readonly toBce: number; readonly status: Status; readonly note: string };
+  readonly period: {
+    readonly label: string;
+    readonly fromBce: number;
+    readonly toBce: number;
+    readonly status: Status;
+    readonly note: string;
+  };
   readonly soils: string;
   readonly pits: readonly Pit[];
 }
@@ -82,6 +90,8 @@ export interface Term {
 export interface ObjectType extends Term {
   /** For a sort: "Smooth stone, one curved edge". */
   readonly plain: string;
+  /** Where the sign of an attribute's value would mislead for this type, its own sign. */
+  readonly signs: Readonly<Partial<Record<Attribute, string>>>;
   /** Least and greatest share of the bounding box that such a thing fills; null where not known. */
   readonly shapeFactor: { readonly least: number; readonly greatest: number; readonly status: Status } | null;
 }
@@ -108,6 +118,8 @@ export interface Source {
   readonly id: string;
   readonly citation: string;
   readonly status: Status;
+  /** What in the product rests on it. */
+  readonly usedFor: string;
 }
 
 /** What a band can be asked: limits for the checks, with how each is known. */
@@ -118,9 +130,9 @@ export interface BandLimits {
   readonly minutesPerSitting: number;
   readonly trays: number;
   readonly finds: number;
+  readonly secondsPerFind: number;
   readonly readsAlone: boolean;
   readonly status: Status;
-  readonly source: string;
 }
 
 /** All that lessons point to. Plain data, read once and handed in. */

@@ -1,0 +1,26 @@
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+
+// A site under a folder of its own (https://example.org/dig/) is built with SITE_BASE=/dig/.
+export default defineConfig({
+  base: process.env['SITE_BASE'] ?? '/',
+  trailingSlash: 'always',
+  integrations: [preact()],
+  build: { inlineStylesheets: 'never' },
+  devToolbar: { enabled: false },
+  markdown: { syntaxHighlight: false },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data:",
+        "connect-src 'self'",
+        "worker-src 'self'",
+        "manifest-src 'self'",
+        "object-src 'none'",
+        "base-uri 'none'",
+        "form-action 'none'",
+      ],
+    },
+  },
+});

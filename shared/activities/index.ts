@@ -1,0 +1,79 @@
+import type * as z from 'zod';
+import type { Stream } from '../chance/index.ts';
+import type { FindToDraw } from '../drawing/drawing.ts';
+import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import { sort } from './sort/kind.ts';
+
+export type {
+  ActivityBase,
+  AnswerRow,
+  Card,
+  CompileContext,
+  Compiled,
+  PlayBase,
+  Score,
+  Sheet,
+} from './kind.ts';
+
+const kinds = { sort } as const;
+
+type Kinds = typeof kinds;
+export type KindName = keyof Kinds;
+type Blocks = { readonly [K in KindName]: z.output<Kinds[K]['schema']> };
+type Activities = { readonly [K in KindName]: NonNullable<ReturnType<Kinds[K]['compile']>['activity']> };
+type Plays = { readonly [K in KindName]: Parameters<Kinds[K]['score']>[1] };
+type Table = { readonly [K in KindName]: Kind<Blocks[K], Activities[K], Plays[K]> };
+// The compiler holds each entry against the contract here.
+const table: Table = kinds;
+
+/** Any compiled activity; `kind` says which. */
+export type Activity = Activities[KindName];
+export type ActivityOf<K extends KindName> = Activities[K];
+export type PlayOf<K extends KindName> = Plays[K];
+
+/** The kinds there are, in the order of their names. */
+export const kindNames = Object.keys(kinds).toSorted() as readonly KindName[]; // the keys are those of the literal
+
+/** True for the name of a kind. @example isKindName('sort') // true */
+export const isKindName = (name: string): name is KindName => Object.hasOwn(kinds, name);
+
+/** What a lead may write in each kind's block. */
+export const blockSchemas: Readonly<Record<KindName, z.ZodType>> = Object.fromEntries(
+  kindNames.map((name) => [name, table[name].schema]),
+) as Record<KindName, z.ZodType>; // one entry for each kind
+
+/** What a play of each kind holds. */
+export const playSchemas: Readonly<Record<KindName, z.ZodType>> = Object.fromEntries(
+  kindNames.map((name) => [name, table[name].playSchema]),
+) as Record<KindName, z.ZodType>; // one entry for each kind
+
+/** Compiles one block of a kind; its value has passed that kind's schema. */
+export const compileBlock = <K extends KindName>(
+  kind: K,
+  id: string,
+  block: Blocks[K],
+  context: CompileContext,
+): Compiled<Activities[K]> => table[kind].compile(id, block, context);
+
+/** Scores a play of an activity. @example score(activity, recordPlay(activity)).score // 1 */
+export const score = <K extends KindName>(activity: Activities[K] & { kind: K }, play: Plays[K]): Score =>
+  table[activity.kind].score(activity, play);
+
+/** The play that agrees with the record throughout. */
+export const recordPlay = <K extends KindName>(activity: Activities[K] & { kind: K }): Plays[K] =>
+  table[activity.kind].record(activity);
+
+/** A play by guessing. */
+export const guessPlay = <K extends KindName>(
+  activity: Activities[K] & { kind: K },
+  chance: Stream,
+): Plays[K] => table[activity.kind].guess(activity, chance);
+
+/** The sheets an activity prints. */
+export const sheetsOf = <K extends KindName>(activity: Activities[K] & { kind: K }): readonly Sheet[] =>
+  table[activity.kind].paper(activity);
+
+/** The finds an activity shows; [] where it shows none. */
+export const shownFinds = <K extends KindName>(
+  activity: Activities[K] & { kind: K },
+): readonly FindToDraw[] => table[activity.kind].shows(activity);

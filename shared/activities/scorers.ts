@@ -1,0 +1,4 @@
+// What a page's islands need of the kinds, without their schemas: a page carries no more than it uses.
+export { scoreSort, type FindFeedback, type SortScore } from './sort/score.ts';
+export type { SortActivity, SortFind, SortTray } from './sort/activity.ts';
+export type { SortPlay } from './sort/play.ts';

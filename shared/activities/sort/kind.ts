@@ -1,0 +1,19 @@
+import type { Kind } from '../kind.ts';
+import type { SortActivity } from './activity.ts';
+import { compileSort } from './compile.ts';
+import { paperSort } from './paper.ts';
+import { sortPlay, type SortPlay } from './play.ts';
+import { guessSort, recordSort } from './plays.ts';
+import { sortBlock, type SortBlock } from './schema.ts';
+import { scoreSort, type SortScore } from './score.ts';
+
+export const sort: Kind<SortBlock, SortActivity, SortPlay, SortScore> = {
+  schema: sortBlock,
+  playSchema: sortPlay,
+  compile: compileSort,
+  score: scoreSort,
+  record: recordSort,
+  guess: guessSort,
+  paper: paperSort,
+  shows: ({ finds }) => finds.map(({ drawing }) => drawing),
+};

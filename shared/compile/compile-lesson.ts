@@ -1,0 +1,160 @@
+import { blockSchemas, compileBlock, isKindName, type Activity } from '../activities/index.ts';
+import { derive, stream } from '../chance/index.ts';
+import {
+  byPlace,
+  hasErrors,
+  nearest,
+  placeFaults,
+  readLesson,
+  type Fault,
+  type Lesson,
+  type LessonBlock,
+  type Problem,
+} from '../lesson/index.ts';
+import type { Library, Site } from '../library/library.ts';
+import { fileWords } from '../words/en/problems.ts';
+import type { Plan, PlanPart } from './plan.ts';
+
+export interface CompiledLesson {
+  /** Null where a problem is an error. */
+  readonly plan: Plan | null;
+  /** By place. */
+  readonly problems: readonly Problem[];
+  /** The title, where the head could be read, so that a page can name a lesson that does not compile. */
+  readonly title: string | null;
+}
+
+interface Named {
+  readonly id: string;
+  readonly kindName: string;
+  readonly block: LessonBlock;
+}
+
+/** Each block's id: its own, or its kind and its place among the blocks of that kind. */
+function nameBlocks(lesson: Lesson): readonly Named[] {
+  const counts = new Map<string, number>();
+  return lesson.parts.flatMap((part): readonly Named[] => {
+    if (part.part === 'prose') return [];
+    const { block } = part;
+    const count = (counts.get(block.kindName) ?? 0) + 1;
+    counts.set(block.kindName, count);
+    // Every kind's schema has the keys of the block base, id among them.
+    const own = (block.value as { readonly id?: string }).id;
+    return [{ id: own ?? `${block.kindName}-${count}`, kindName: block.kindName, block }];
+  });
+}
+
+function siteFault(written: string, sites: readonly Site[]): Fault {
+  const known = sites.map(({ id }) => id);
+  const near = nearest(written, known);
+  const replacement = near === null ? {} : { replacement: near };
+  return {
+    code: 'site-unknown',
+    grade: 'error',
+    path: ['site'],
+    ...fileWords.siteUnknown(written, near, known),
+    ...replacement,
+  };
+}
+
+function minutesFaults(lesson: Lesson, activities: readonly Activity[]): readonly Fault[] {
+  const { head } = lesson;
+  const sum = activities.reduce((total, { minutes }) => total + minutes, 0);
+  if (head === null || sum <= head.minutes) return [];
+  return [
+    { code: 'minutes-over', grade: 'error', path: ['minutes'], ...fileWords.minutesOver(sum, head.minutes) },
+  ];
+}
+
+/** One activity longer than the youngest band it is for sits still. */
+function lengthFaults(activity: Activity, lesson: Lesson, library: Library): readonly Fault[] {
+  const limits = library.bands.find(({ band }) => lesson.head?.bands.includes(band) ?? false);
+  if (limits === undefined || activity.minutes <= limits.minutesPerActivity) return [];
+  const words = fileWords.minutesLong(activity.minutes, limits.minutesPerActivity, limits.band);
+  return [{ code: 'minutes-over', grade: 'caution', path: ['minutes'], ...words }];
+}
+
+/**
+ * Compiles a lesson file against a library: the plan, or the problems that stand in its way. Pure: the same file,
+ * library and seed give the same bytes. Any text at all gives one or the other.
+ *
+ * @param file The name problems carry.
+ * @param seed Deals the finds; another seed, another order.
+ */
+export function compileLesson(file: string, text: string, library: Library, seed: string): CompiledLesson {
+  const lesson = readLesson(file, text, blockSchemas);
+  const { head, source } = lesson;
+  const problems: Problem[] = [...lesson.problems];
+  const site = library.sites.find(({ id }) => id === head?.site);
+  if (head !== null && site === undefined) {
+    problems.push(...placeFaults(source, [siteFault(head.site, library.sites)], lesson.locateHead));
+  }
+  const activities: Activity[] = [];
+  const ids = new Map<LessonBlock, string>();
+  if (head !== null && site !== undefined) {
+    const chance = stream(seed);
+    const seen = new Set<string>();
+    for (const { id, kindName, block } of nameBlocks(lesson)) {
+      if (!isKindName(kindName)) continue;
+      if (seen.has(id)) {
+        const fault: Fault = {
+          code: 'id-repeated',
+          grade: 'error',
+          path: ['id'],
+          ...fileWords.idRepeated(id),
+        };
+        problems.push(...placeFaults(source, [fault], block.locate));
+        continue;
+      }
+      seen.add(id);
+      const context = { library, site, bands: head.bands, chance: derive(chance, id) };
+      // The block passed this kind's schema when the lesson was read.
+      const { activity, faults } = compileBlock(
+        kindName,
+        id,
+        block.value as Parameters<typeof compileBlock>[2],
+        context,
+      );
+      problems.push(...placeFaults(source, faults, block.locate));
+      if (activity === null) continue;
+      activities.push(activity);
+      ids.set(block, id);
+      problems.push(...placeFaults(source, lengthFaults(activity, lesson, library), block.locate));
+    }
+    problems.push(...placeFaults(source, minutesFaults(lesson, activities), lesson.locateHead));
+  }
+  const sorted = problems.toSorted(byPlace);
+  const title = head?.title ?? null;
+  if (head === null || site === undefined || hasErrors(sorted))
+    return { plan: null, problems: sorted, title };
+  const parts = lesson.parts.flatMap((part): readonly PlanPart[] => {
+    if (part.part === 'prose') return [part];
+    const id = ids.get(part.block);
+    return id === undefined ? [] : [{ part: 'activity', activity: id }];
+  });
+  const plan: Plan = {
+    format: 'pitlore-plan/1',
+    title: head.title,
+    about: head.about ?? null,
+    language: 'en',
+    bands: head.bands,
+    minutes: head.minutes,
+    seed,
+    site: {
+      id: site.id,
+      name: site.name,
+      code: site.code,
+      status: site.status,
+      story: site.story,
+      organisation: site.organisation,
+      periodLabel: site.period.label,
+      periodFromBce: site.period.fromBce,
+      periodToBce: site.period.toBce,
+      periodStatus: site.period.status,
+      periodNote: site.period.note,
+    },
+    parts,
+    activities,
+  };
+  return { plan, problems: sorted, title };
+}

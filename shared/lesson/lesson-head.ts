@@ -1,0 +1,14 @@
+import * as z from 'zod';
+import { BANDS } from '../library/bands.ts';
+
+/** The head of a lesson file, as a lead writes it. */
+export const lessonHead = z.strictObject({
+  title: z.string().min(1).max(120).describe('What the lesson is called, in a few words'),
+  about: z.string().min(1).max(240).optional().describe('One sentence for the list of lessons'),
+  site: z.string().min(1).describe('The id of the site whose finds it uses'),
+  bands: z.array(z.enum(BANDS)).min(1).max(BANDS.length).describe('The age bands it is for'),
+  minutes: z.int().min(5).max(180).describe('How long the whole lesson takes, in minutes'),
+  language: z.literal('en').optional().describe('The language of its words'),
+});
+
+export type LessonHead = z.output<typeof lessonHead>;

@@ -1,0 +1,75 @@
+import { quoted } from './problems.ts';
+
+interface Told {
+  readonly grade: 'error' | 'caution';
+  readonly expected: string;
+  readonly received: string;
+}
+
+const counted = (count: number, one: string, other: string): string =>
+  `${count} ${count === 1 ? one : other}`;
+
+/** What the command line says. */
+export const commandWords = {
+  message: ({ expected, received }: Told): string => `expected ${expected}; received ${received}`,
+  checked: (files: number, problems: readonly Told[]): string => {
+    const errors = problems.filter(({ grade }) => grade === 'error').length;
+    const cautions = problems.length - errors;
+    return `${counted(files, 'file', 'files')} checked: ${counted(errors, 'error', 'errors')}, ${counted(cautions, 'caution', 'cautions')}\n`;
+  },
+  needsFile: (verb: string): string => `${verb} needs a file: pitlore ${verb} FILE`,
+  scoreNeeds: (): string => 'score needs a plan and plays: pitlore score PLAN.json PLAYS.json',
+  newNeedsName: (): string => 'new needs a name: pitlore new NAME',
+  fileExists: (file: string): string => `${file} is there already; nothing was written. Choose another name.`,
+  written: (file: string): string => `wrote ${file}. Look at it with: pitlore check ${file}\n`,
+  playWithoutActivity: (file: string, index: number, activity: string, known: readonly string[]): string =>
+    `${file}: play ${index + 1}: expected an activity of the plan (${known.join(', ')}); received ${quoted(activity)}`,
+  playUnfit: (file: string, index: number, faults: readonly string[]): string =>
+    `${file}: play ${index + 1} does not fit its activity: ${faults.join('; ')}`,
+  verbUnknown: (written: string, near: string | null, known: readonly string[]): string =>
+    `expected a verb (${known.join(', ')}); received ${quoted(written)}${near === null ? '' : `. Did you mean ${near}?`}`,
+  failed: (verb: string, message: string): string => `${verb} stopped: ${message}`,
+  help: (): string => `Pitlore: lesson files about real archaeology, made into activities.
+
+  pitlore check FILE…  [--json] [--content FOLDER]   the problems of lessons, site files and finds tables
+  pitlore compile FILE [--seed N] [--content FOLDER] the plan of a lesson, as JSON
+  pitlore score PLAN.json PLAYS.json                 what each play comes to, with its working
+  pitlore new NAME                                   a commented lesson to start from
+  pitlore alike COUNTS.csv [--by brainerd-robinson|jaccard|dice] [--shuffles N --seed S]   how alike pits are
+  pitlore orders STEPS.yaml                          how many orders the steps of a making allow
+  pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few
+  pitlore fair --pupils N --band B --seed S          cards for a class to trade with, and the best it could do
+  pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
+
+A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.
+Exit codes: 0 done, 1 errors in a file, 2 the command was not understood.
+`,
+};
+
+/** A lesson to start from: it checks clean on the demo content, and says of every line what it is for. */
+export const starterLesson = (name: string): string => `---
+# The head: what the lesson is. Lines that begin with # are notes to yourself.
+title: ${JSON.stringify(name)}
+about: One sentence for the list of lessons.
+site: wendle-marsh        # the id of a site file in content/sites
+bands: [7-9]              # 4-5, 5-7, 7-9, 9-11, 11-14, 14-16: one or several
+minutes: 30               # the whole lesson
+---
+Write here what you say, or what pupils read. Markdown works: **strong**, lists, links.
+Drawings of the finds are made for you.
+
+\`\`\`sort
+title: Who made this?
+finds: { pit: P3 }        # every find of a pit, or a list of ids: [P3-124, P3-125]
+by: made-by               # made-by, material, used-for, age, state, object-type
+trays:                    # a value of that attribute, or a name with the values it holds
+  - carved
+  - ground
+  - { name: fired or burnt, holds: [fired, burnt], hint: changed by heat }
+  - { name: not made or flaked, holds: [natural, flaked] }
+minutes: 10
+# also: [{ find: P3-125, tray: carved, because: why it can be argued }]
+\`\`\`
+
+End with a question that has no right answer.
+`;

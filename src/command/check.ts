@@ -1,0 +1,60 @@
+import { parseArgs } from 'node:util';
+import { compileLesson } from '../../shared/compile/index.ts';
+import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
+import { commandWords } from '../../shared/words/en/command.ts';
+import { readFindsTable, readSite } from '../../shared/library/index.ts';
+import type { ExitCode, Io } from './io.ts';
+import { libraryFor } from './library-for.ts';
+import { showProblem } from './show-problem.ts';
+
+/** Checks one file by what it is: a lesson, a site (`.yaml`), or a finds table (`.csv`). */
+async function checkFile(
+  file: string,
+  named: string | undefined,
+  io: Io,
+): Promise<{ problems: readonly Problem[]; text: string }> {
+  const text = await io.read(file);
+  const { library, problems } = await libraryFor(file, named, io);
+  if (file.endsWith('.csv'))
+    return { text, problems: readFindsTable(file, text, library.vocabulary, 'ASM').problems };
+  if (file.endsWith('.yaml') || file.endsWith('.yml')) {
+    return { text, problems: readSite(file, text, [], library.vocabulary).problems };
+  }
+  // A site that cannot be read would only show up as an unknown site.
+  const compiled = compileLesson(file, text, library, 'check');
+  const isSiteLost = compiled.problems.some(({ code }) => code === 'site-unknown');
+  return { text, problems: isSiteLost ? [...problems, ...compiled.problems] : compiled.problems };
+}
+
+/** `check FILE… [--json]`: the problems of lesson files, site files and finds tables; 1 on any error. */
+export async function check(argv: readonly string[], io: Io): Promise<ExitCode> {
+  const { values, positionals } = parseArgs({
+    args: [...argv],
+    allowPositionals: true,
+    options: { json: { type: 'boolean' }, content: { type: 'string' } },
+  });
+  if (positionals.length === 0) {
+    io.complain(commandWords.needsFile('check'));
+    return 2;
+  }
+  const all: Problem[] = [];
+  for (const file of positionals) {
+    const { problems, text } = await checkFile(file, values.content, io);
+    all.push(...problems);
+    if (values.json !== true)
+      for (const problem of problems) io.write(showProblem(problem, problem.file === file ? text : null));
+  }
+  if (values.json === true) {
+    const rows = all.map((problem) => ({
+      file: problem.file,
+      line: problem.from.line,
+      column: problem.from.column,
+      level: problem.grade,
+      code: problem.code,
+      message: commandWords.message(problem),
+      mend: problem.mend,
+    }));
+    io.write(`${JSON.stringify(rows, null, 2)}\n`);
+  } else io.write(commandWords.checked(positionals.length, all));
+  return hasErrors(all) ? 1 : 0;
+}

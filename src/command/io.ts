@@ -1,0 +1,13 @@
+/** What a verb may do with the world outside; handed in, so that verbs are tested without a process. */
+export interface Io {
+  readonly write: (text: string) => void;
+  readonly complain: (text: string) => void;
+  readonly read: (path: string) => Promise<string>;
+  readonly save: (path: string, text: string) => Promise<void>;
+  readonly exists: (path: string) => Promise<boolean>;
+  /** The folder of the product itself: its demo content serves where a lesson has none beside it. */
+  readonly home: string;
+}
+
+/** 0: done. 1: the file has errors. 2: the command was not understood, or a file could not be read. */
+export type ExitCode = 0 | 1 | 2;

@@ -1,0 +1,61 @@
+import { access, readFile, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { commandWords } from '../../shared/words/en/command.ts';
+import { nearest } from '../../shared/lesson/index.ts';
+import { alike } from './alike.ts';
+import { check } from './check.ts';
+import { compile } from './compile.ts';
+import { hours } from './hours.ts';
+import { fair } from './fair.ts';
+import type { ExitCode, Io } from './io.ts';
+import { newLesson } from './new.ts';
+import { orders } from './orders.ts';
+import { score } from './score.ts';
+import { swap } from './swap.ts';
+
+const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promise<ExitCode>>> = {
+  alike,
+  check,
+  compile,
+  fair,
+  hours,
+  new: newLesson,
+  orders,
+  score,
+  swap,
+};
+
+const io: Io = {
+  write: (text) => void process.stdout.write(text),
+  complain: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
+  read: (path) => readFile(path, 'utf8'),
+  save: (path, text) => writeFile(path, text, { flag: 'wx' }),
+  exists: (path) =>
+    access(path).then(
+      () => true,
+      () => false,
+    ),
+  home: fileURLToPath(new URL('../../', import.meta.url)),
+};
+
+async function run(argv: readonly string[]): Promise<ExitCode> {
+  const [name, ...rest] = argv;
+  if (name === undefined || name === 'help' || name === '--help') {
+    io.write(commandWords.help());
+    return 0;
+  }
+  const verb = Object.hasOwn(verbs, name) ? verbs[name] : undefined;
+  if (verb === undefined) {
+    io.complain(commandWords.verbUnknown(name, nearest(name, Object.keys(verbs)), Object.keys(verbs)));
+    return 2;
+  }
+  try {
+    return await verb(rest, io);
+  } catch (error) {
+    // A file that cannot be read, or an option that is not known: said in one line.
+    io.complain(commandWords.failed(name, error instanceof Error ? error.message : String(error)));
+    return 2;
+  }
+}
+
+process.exitCode = await run(process.argv.slice(2));

@@ -1,0 +1,11 @@
+import { catalogues } from '../../shared/words/index.ts';
+
+const words = catalogues.en.site;
+
+/** The papers of a lesson, in the order they are wanted. */
+export const papers = [
+  { path: 'teacher-notes', name: words.teacherNotes },
+  { path: 'cards', name: words.cards },
+  { path: 'pupil-sheet', name: words.pupilSheet },
+  { path: 'answers', name: words.answers },
+] as const;

@@ -1,0 +1,73 @@
+import type { ActivityOf } from '../../shared/activities/index.ts';
+import type { Plan } from '../../shared/compile/index.ts';
+import { youngest, type Band, type Library } from '../../shared/library/index.ts';
+import { catalogues, wordsFor } from '../../shared/words/index.ts';
+import { drawingId } from '../islands/drawing-id.ts';
+import type { PlanView, SortProps } from '../islands/sort-view.ts';
+import { drawnFind, drawnPlan, viewBoxOf } from './drawn.ts';
+
+/** A drawing kept once in a page, to be shown wherever its id is used. */
+export interface Symbol {
+  readonly id: string;
+  readonly viewBox: string;
+  readonly markup: string;
+}
+
+/** From this band up the score's working is shown. */
+const SHOWS_WORKING: Readonly<Record<Band, boolean>> = {
+  '4-5': false,
+  '5-7': false,
+  '7-9': false,
+  '9-11': true,
+  '11-14': true,
+  '14-16': true,
+};
+
+/** What a page needs for a sort on screen: the island's props, and the drawings it points to. */
+export function sortScreen(
+  lesson: string,
+  plan: Plan,
+  activity: ActivityOf<'sort'>,
+  library: Library,
+): { readonly props: SortProps; readonly symbols: readonly Symbol[] } {
+  const band = youngest(plan.bands);
+  const faces = activity.finds.map(({ id, drawing }) => ({ id, face: drawnFind(drawing, 'face') }));
+  const symbols: Symbol[] = [
+    ...faces.map(({ id, face }) => ({ id: drawingId(id), viewBox: viewBoxOf(face), markup: face.markup })),
+    ...activity.finds.map(({ id, drawing }) => {
+      const full = drawnFind(drawing, 'full');
+      return { id: `full-${id}`, viewBox: viewBoxOf(full), markup: full.markup };
+    }),
+  ];
+  let view: PlanView | null = null;
+  if (activity.pit !== null) {
+    const drawn = drawnPlan(
+      activity.pit,
+      activity.finds.map(({ drawing }) => drawing),
+    );
+    const groundId = `ground-${activity.id}`;
+    symbols.push({ id: groundId, viewBox: `0 0 ${drawn.widthMm} ${drawn.heightMm}`, markup: drawn.markup });
+    view = {
+      widthMm: drawn.widthMm,
+      heightMm: drawn.heightMm,
+      groundId,
+      places: drawn.places.map((place) => {
+        const face = faces.find(({ id }) => id === place.id)?.face.viewBox;
+        return {
+          ...place,
+          boxWidthMm: (face?.width ?? 0) * place.enlarged,
+          boxHeightMm: (face?.height ?? 0) * place.enlarged,
+        };
+      }),
+    };
+  }
+  const props: SortProps = {
+    lesson,
+    activity,
+    words: wordsFor(catalogues.en.sort, band),
+    plan: view,
+    showsWorking: plan.bands.some((each) => SHOWS_WORKING[each]),
+    attributes: Object.fromEntries(library.vocabulary.attributes.map(({ id, label }) => [id, label])),
+  };
+  return { props, symbols };
+}

@@ -1,0 +1,80 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
+import {
+  readBands,
+  readSite,
+  readSources,
+  readVocabulary,
+  type Library,
+  type Site,
+  type TableText,
+} from '../../shared/library/index.ts';
+
+/** A library read from a folder, with all that is wrong in its files. Files with errors are left out. */
+export interface LoadedLibrary {
+  readonly library: Library;
+  readonly problems: readonly Problem[];
+}
+
+async function readSites(
+  folder: string,
+  library: Omit<Library, 'sites'>,
+): Promise<{ sites: readonly Site[]; problems: readonly Problem[] }> {
+  const names = (await readdir(folder)).toSorted();
+  const sites: Site[] = [];
+  const problems: Problem[] = [];
+  for (const name of names.filter((file) => file.endsWith('.yaml'))) {
+    const stem = basename(name, '.yaml');
+    const tables = await Promise.all(
+      names
+        .filter((file) => file.startsWith(`${stem}.`) && file.endsWith('.csv'))
+        .map(async (file): Promise<TableText> => ({
+          file: join(folder, file),
+          text: await readFile(join(folder, file), 'utf8'),
+        })),
+    );
+    const path = join(folder, name);
+    const read = readSite(path, await readFile(path, 'utf8'), tables, library.vocabulary);
+    problems.push(...read.problems);
+    if (read.value !== null) sites.push(read.value);
+  }
+  return { sites, problems };
+}
+
+/**
+ * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml` and `sites/` of a content folder.
+ *
+ * @throws Error when the vocabulary, the bands or the sources cannot be read at all: nothing works without them.
+ */
+export async function readLibrary(folder: string): Promise<LoadedLibrary> {
+  const read = async <Value>(
+    name: string,
+    reader: (
+      file: string,
+      text: string,
+    ) => { readonly value: Value | null; readonly problems: readonly Problem[] },
+  ): Promise<{ readonly value: Value; readonly problems: readonly Problem[] }> => {
+    const file = join(folder, name);
+    const { value, problems } = reader(file, await readFile(file, 'utf8'));
+    if (value === null || hasErrors(problems)) {
+      const first = problems[0];
+      const place = first === undefined ? file : `${file}:${first.from.line}:${first.from.column}`;
+      throw new Error(
+        `${place}: expected ${first?.expected ?? 'a readable file'}, received ${first?.received ?? 'none'}`,
+      );
+    }
+    return { value, problems };
+  };
+  const [vocabulary, bands, sources] = await Promise.all([
+    read('vocabulary.yaml', readVocabulary),
+    read('bands.yaml', readBands),
+    read('sources.yaml', readSources),
+  ]);
+  const rest = { vocabulary: vocabulary.value, bands: bands.value, sources: sources.value };
+  const { sites, problems } = await readSites(join(folder, 'sites'), rest);
+  return {
+    library: { ...rest, sites },
+    problems: [...vocabulary.problems, ...bands.problems, ...sources.problems, ...problems],
+  };
+}
