@@ -68,13 +68,17 @@ function chalkMarks(curve: Curve, width: number, height: number, sketch: Sketch)
   const marks: Mark[] = [
     {
       ink: 'retouch',
-      path: strokes(curve.points, isSmall ? 6 : 18, 2.2, size * 0.06, hand),
+      path: strokes(curve.points, isSmall ? 10 : 26, 2.2, size * 0.09, hand),
       part: 'tool-marks',
     },
     { ink: 'stipple', path: dust },
   ];
   if (shaded.length > 2)
-    marks.push({ ink: 'dash', path: linePath(ordered(shaded, width, height)), part: 'rim' });
+    marks.push({
+      ink: find.objectType === 'chalk-block' ? 'ridge' : 'dash',
+      path: linePath(ordered(shaded, width, height)),
+      part: 'rim',
+    });
   if (find.decoration !== 'plain')
     marks.push({ ink: 'line', path: lattice(bevel, width, height, sketch), part: 'scratches' });
   return marks;

@@ -1,4 +1,4 @@
-import { openCurve, type Shift } from '../curve.ts';
+import { boxOf, openCurve, type Shift } from '../curve.ts';
 import type { Mark } from '../mark.ts';
 import { outline, type Row } from '../outline.ts';
 import type { Point } from '../point.ts';
@@ -42,29 +42,38 @@ const CLUSTER: readonly (readonly [x: number, y: number, turn: number])[] = [
 export const hazelnutShells: Drawer = (sketch) => {
   const { find } = sketch;
   const count = Math.max(1, Math.min(CLUSTER.length, find.count));
-  const laid = CLUSTER.slice(0, count);
-  const marks = laid.flatMap((place, index) => shell(sketch, place, index, count === 1));
-  return {
-    face: {
-      part: 'face',
-      widthMm: find.widthMm * (count === 1 ? 1 : 3.75),
-      heightMm: find.lengthMm * (count === 1 ? 1 : 3.5),
-      marks,
-    },
-    more: () => [],
-  };
+  // Alone it stands upright at the corner, as every other face does.
+  const laid = count === 1 ? [[0, 0, 0] as const] : CLUSTER.slice(0, count);
+  // A broken rim's corners stand a little outside an ellipse.
+  const room = count === 1 ? 1 : 1.12;
+  const box = boxOf(laid.flatMap((place) => reachOf(place, find.widthMm, find.lengthMm, room)));
+  const marks = laid.flatMap(([x, y, turn], index) =>
+    shell(sketch, [x - box.x / find.widthMm, y - box.y / find.lengthMm, turn], index),
+  );
+  return { face: { part: 'face', widthMm: box.width, heightMm: box.height, marks }, more: () => [] };
 };
+
+/** The corners of the box round a turned shell, taken as an ellipse. */
+function reachOf([x, y, turnDegrees]: (typeof CLUSTER)[number], w: number, h: number, room: number): Point[] {
+  const turn = (turnDegrees * Math.PI) / 180;
+  const reachX = room * Math.hypot((w / 2) * Math.cos(turn), (h / 2) * Math.sin(turn));
+  const reachY = room * Math.hypot((w / 2) * Math.sin(turn), (h / 2) * Math.cos(turn));
+  const [middleX, middleY] = [(x + 0.5) * w, (y + 0.5) * h];
+  return [
+    [middleX - reachX, middleY - reachY],
+    [middleX + reachX, middleY + reachY],
+  ];
+}
 
 function shell(
   { find, hand, isSmall }: Sketch,
   [x, y, turnDegrees]: readonly [number, number, number],
   index: number,
-  isAlone: boolean,
 ): Mark[] {
   const [w, h] = [find.widthMm, find.lengthMm];
   const turn = (turnDegrees * Math.PI) / 180;
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  const at: Point = isAlone ? [0, 0] : [x * w, (y + 0.2) * h];
+  const at: Point = [x * w, y * h];
   const put: Shift = ([px, py]) => {
     const [dx, dy] = [px - w / 2, py - h / 2];
     return [at[0] + w / 2 + dx * cos - dy * sin, at[1] + h / 2 + dx * sin + dy * cos];

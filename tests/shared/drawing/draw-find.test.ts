@@ -114,6 +114,21 @@ function milliseconds(find: FindToDraw): number {
   return performance.now() - start;
 }
 
+test('a thing as it lies has its face’s size and nothing beside it: no wall, no dot, nothing of what is lost', () => {
+  for (const find of finds.slice(0, 128)) {
+    const { markup, viewBox } = drawFind(find, { view: 'lying' });
+    const paths = drawnPaths(markup);
+    expect(new Set(paths.map(({ view }) => view))).toEqual(new Set(['face']));
+    expect(paths.filter(({ part }) => part === 'platform-mark' || part === 'missing')).toEqual([]);
+    const box = boxOf(paths.flatMap(({ points }) => points));
+    // A margin of a twentieth at each side, and for a cord the room of its frayed ends.
+    const fray = find.objectType === 'cordage' ? 1.8 * find.widthMm : 0;
+    const slack = Math.max(viewBox.width, viewBox.height) * 0.12 + fray;
+    expect(viewBox.width - (box.right - box.left), find.objectType).toBeLessThan(slack);
+    expect(viewBox.height - (box.bottom - box.top), find.objectType).toBeLessThan(slack);
+  }
+});
+
 describe('budgets', () => {
   test('no drawing is over 6,000 bytes', () => {
     const heavy: string[] = [];
