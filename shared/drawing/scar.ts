@@ -76,7 +76,9 @@ function arcFrom(
   const [dark, light] = isLastDark ? [end, start] : [start, end];
   const keep = Math.min(0.94, 0.36 + 0.58 * shade + hand.wobble(0.14));
   const from = dark + (light - dark) * 0.04;
-  const to = dark + (light - dark) * keep;
+  // One bow cannot follow much more than a third of a circle.
+  const span = Math.max(-2.2, Math.min(2.2, (light - dark) * keep));
+  const to = dark + span;
   if (Math.abs(to - from) * radius < 1.5 * swellMm) return '';
   const half = (to - from) / 2;
   const [tip, tail] = [away(blow, from, radius), away(blow, to, radius)];

@@ -150,7 +150,7 @@ export const axeRoughout: Drawer = ({ find, hand, isSmall }) => {
   const curve = outline(rows, width, height, hand, 0.024);
   const marks = facets(curve, width, height, hand, {
     count: isSmall ? 5 : 6,
-    ripples: isSmall ? 2 : 3,
+    ripples: isSmall ? 2 : 2.8,
     from: 0.03,
     to: 0.97,
     lean: 0.2,

@@ -37,7 +37,7 @@ export const core: Drawer = (sketch) => {
   const [one, two] = lip.sides;
   const [platform, body] = area(one) < area(two) ? [one, two] : [two, one];
   const { scars, skin, marks } = columns(body, width, height, sketch);
-  const gap = Math.max(width, height) * (isSmall ? 0.06 : 0.047);
+  const gap = Math.max(width, height) * (isSmall ? 0.06 : 0.052);
   return {
     face: faceOf(curve, width, height, [
       { ink: 'line', path: lip.path, part: 'platform' },

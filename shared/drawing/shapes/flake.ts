@@ -129,7 +129,7 @@ function struck(
     width,
     height,
     hand,
-    isSmall ? 0.5 : find.state === 'whole' ? 0.79 : 0.68,
+    isSmall ? 0.5 : find.state === 'whole' ? 0.74 : 0.63,
   );
   const extra = isScraper ? front(curve, width, height, sketch) : [];
   return {

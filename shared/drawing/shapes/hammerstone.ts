@@ -22,7 +22,7 @@ export const hammerstone: Drawer = (sketch) => {
 };
 
 function pecked(curve: Curve, width: number, height: number, { hand }: Sketch): Mark[] {
-  const gap = Math.max(width, height) * 0.056;
+  const gap = Math.max(width, height) * 0.06;
   let pecks = '';
   for (let y = gap / 2; y < height; y += gap) {
     for (let x = gap / 2; x < width; x += gap) {

@@ -42,7 +42,7 @@ export const polishingStoneFragment: Drawer = (sketch) => {
   const [width, height] = [find.widthMm, find.lengthMm];
   const curve = outline(hand.happens(0.5) ? SHARP : flipped(SHARP), width, height, hand, 0.04);
   const hollow = hollowOf(width, height, 0.47, 0.52, 0.27, 0.38);
-  const gap = Math.max(width, height) * (isSmall ? 0.06 : 0.052);
+  const gap = Math.max(width, height) * (isSmall ? 0.06 : 0.056);
   return {
     face: faceOf(curve, width, height, [
       {
@@ -56,7 +56,7 @@ export const polishingStoneFragment: Drawer = (sketch) => {
         ink: 'scratch',
         path: strokes(
           hollow.points,
-          isSmall ? 40 : 84,
+          isSmall ? 40 : 74,
           Math.PI * 0.44,
           height * 0.34,
           hand,
@@ -75,7 +75,7 @@ export const quernFragment: Drawer = (sketch) => {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
   const curve = outline(ROUND, width, height, hand, 0.012);
-  const gap = Math.max(width, height) * (isSmall ? 0.062 : 0.053);
+  const gap = Math.max(width, height) * (isSmall ? 0.062 : 0.057);
   const lip = height * 0.86;
   const reach = ([x, y]: Point): number =>
     Math.hypot((x / width - 0.5) * 2, Math.min(0, y / height - 0.5) * 2);
@@ -106,7 +106,7 @@ export const quernFragment: Drawer = (sketch) => {
         path:
           strokes(
             curve.points,
-            isSmall ? 30 : 70,
+            isSmall ? 30 : 48,
             1.9,
             height * 0.05,
             hand,
