@@ -33,6 +33,7 @@ export const PROBLEM_CODES = [
   'minutes-under',
   'nesting-deep',
   'picture-refused',
+  'prose-tangled',
   'row-ragged',
   'site-unknown',
   'source-unknown',
