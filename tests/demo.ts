@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { compileLesson } from '../shared/compile/index.ts';
 import { readLibrary } from '../src/loaders/read-library.ts';
 
 /** The folder of the whole product. */
@@ -18,3 +19,9 @@ export const demoLessons = readdirSync(join(home, 'content/lessons'))
     file: `content/lessons/${name}`,
     text: readFileSync(join(home, 'content/lessons', name), 'utf8'),
   }));
+
+/** Every activity of every demo lesson that compiles, with the lesson it comes from. */
+export const demoActivities = demoLessons.flatMap(({ id, file, text }) => {
+  const { plan } = compileLesson(file, text, demoLibrary, id);
+  return (plan?.activities ?? []).map((activity) => ({ lesson: id, activity }));
+});

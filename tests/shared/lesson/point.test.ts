@@ -7,13 +7,28 @@ test.each([
   { name: 'at the line feed itself', text: 'ab\ncd', at: 2, expected: { line: 1, column: 3, offset: 2 } },
   { name: 'after a Windows line end', text: 'ab\r\ncd', at: 4, expected: { line: 2, column: 1, offset: 4 } },
   { name: 'inside a Windows line end', text: 'ab\r\ncd', at: 3, expected: { line: 1, column: 3, offset: 2 } },
-  { name: 'after a lone carriage return', text: 'ab\rcd', at: 3, expected: { line: 2, column: 1, offset: 3 } },
+  {
+    name: 'after a lone carriage return',
+    text: 'ab\rcd',
+    at: 3,
+    expected: { line: 2, column: 1, offset: 3 },
+  },
   { name: 'past the end', text: 'ab', at: 99, expected: { line: 1, column: 3, offset: 2 } },
   { name: 'before the start', text: 'ab', at: -1, expected: { line: 1, column: 1, offset: 0 } },
   { name: 'in an empty text', text: '', at: 0, expected: { line: 1, column: 1, offset: 0 } },
   { name: 'after a final line feed', text: 'ab\n', at: 3, expected: { line: 2, column: 1, offset: 3 } },
-  { name: 'after a tab, which is one column', text: '\tab', at: 1, expected: { line: 1, column: 2, offset: 1 } },
-  { name: 'after a picture sign of two units', text: '🦴b', at: 2, expected: { line: 1, column: 3, offset: 2 } },
+  {
+    name: 'after a tab, which is one column',
+    text: '\tab',
+    at: 1,
+    expected: { line: 1, column: 2, offset: 1 },
+  },
+  {
+    name: 'after a picture sign of two units',
+    text: '🦴b',
+    at: 2,
+    expected: { line: 1, column: 3, offset: 2 },
+  },
 ])('a point $name', ({ text, at, expected }) => {
   expect(lineMap(text).at(at)).toEqual(expected);
 });
