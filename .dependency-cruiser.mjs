@@ -47,6 +47,13 @@ export default {
       to: { path: '^shared/(activities|compile|packs|lesson|library)/' },
     },
     {
+      name: 'making-asks-estimating-by-its-index',
+      severity: 'error',
+      comment: 'A science uses another through its index.ts only.',
+      from: { path: '^shared/making/' },
+      to: { path: '^shared/estimating/', pathNot: '^shared/estimating/index[.]ts$' },
+    },
+    {
       name: 'chance-is-the-floor',
       severity: 'error',
       comment: 'chance imports nothing.',
@@ -58,7 +65,7 @@ export default {
       severity: 'error',
       comment: 'Words take plain values (and the name of a band) and give sentences.',
       from: { path: '^shared/words/' },
-      to: { path: '^shared/', pathNot: '^shared/(words/|units|library/bands)' },
+      to: { path: '^shared/', pathNot: '^shared/(words/|units|library/bands|lesson/problem)' },
     },
     {
       name: 'stores-below-islands',

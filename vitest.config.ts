@@ -5,7 +5,6 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/site/**', 'node_modules/**'],
     testTimeout: 60_000,
-    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
     reporters: ['default'],
   },
 });

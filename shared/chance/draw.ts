@@ -11,9 +11,9 @@ export function uniformBelow(chance: Pick<Stream, 'next'>, bound: number): numbe
   if (!Number.isInteger(bound) || bound < 1 || bound > RANGE) {
     throw new RangeError(`bound must be a whole number from 1 to ${RANGE}, received ${bound}`);
   }
-  const limit = RANGE - (RANGE % bound);
   let word = chance.next();
-  while (word >= limit) word = chance.next();
+  // Only the last few words may lie beyond the last full multiple; the remainder is worked out for them alone.
+  while (word >= RANGE - bound && word >= RANGE - (RANGE % bound)) word = chance.next();
   return word % bound;
 }
 

@@ -37,6 +37,7 @@ export const PROBLEM_CODES = [
   'row-ragged',
   'site-unknown',
   'source-unknown',
+  'steps-circular',
   'tray-empty',
   'tray-overlap',
   'tray-repeated',

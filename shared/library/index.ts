@@ -1,10 +1,12 @@
 export { BANDS, youngest, type Band } from './bands.ts';
 export { ATTRIBUTES, type Attribute, type BandLimits, type Find, type Library, type Pit, type Site, type Source, type Vocabulary } from './library.ts';
 export { readBands } from './read-bands.ts';
+export { readCounts } from './read-counts.ts';
 export { readCsv } from './read-csv.ts';
-export { readFindsTable } from './read-finds-table.ts';
+export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
 export { readSite, siteFile, type TableText } from './read-site.ts';
 export { readSources } from './read-sources.ts';
+export { readStepsFile, type StepsFile } from './read-steps.ts';
 export { readVocabulary } from './read-vocabulary.ts';
 export { readYamlFile, type ReadFile } from './read-yaml-file.ts';
 export { slug } from './slug.ts';

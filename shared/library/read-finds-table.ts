@@ -18,6 +18,9 @@ const COLUMNS = [...REQUIRED, ...OPTIONAL] as const;
 type Column = (typeof COLUMNS)[number];
 
 const spaced = (column: string): string => column.replaceAll('-', ' ');
+
+/** The columns of a finds table as a lead writes them. */
+export const TABLE_COLUMNS: readonly string[] = COLUMNS.map(spaced);
 const SIDES = ['left', 'right'] as const;
 
 /** Finds of a table, and what is wrong in it, column by column. Rows with an error are left out, never changed. */

@@ -4,6 +4,7 @@ import { commandWords } from '../../shared/words/en/command.ts';
 import { nearest } from '../../shared/lesson/index.ts';
 import { check } from './check.ts';
 import { compile } from './compile.ts';
+import { hours } from './hours.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { score } from './score.ts';
@@ -11,6 +12,7 @@ import { score } from './score.ts';
 const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promise<ExitCode>>> = {
   check,
   compile,
+  hours,
   new: newLesson,
   score,
 };

@@ -1,10 +1,10 @@
 import type { ActivityOf } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
-import { drawFind, drawPitPlan } from '../../shared/drawing/index.ts';
 import { youngest, type Band, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import { drawingId } from '../islands/drawing-id.ts';
 import type { PlanView, SortProps } from '../islands/sort-view.ts';
+import { drawnFind, drawnPlan, viewBoxOf } from './drawn.ts';
 
 /** A drawing kept once in a page, to be shown wherever its id is used. */
 export interface Symbol {
@@ -23,9 +23,6 @@ const SHOWS_WORKING: Readonly<Record<Band, boolean>> = {
   '14-16': true,
 };
 
-const box = ({ x, y, width, height }: { x: number; y: number; width: number; height: number }): string =>
-  `${x} ${y} ${width} ${height}`;
-
 /** What a page needs for a sort on screen: the island's props, and the drawings it points to. */
 export function sortScreen(
   lesson: string,
@@ -34,17 +31,17 @@ export function sortScreen(
   library: Library,
 ): { readonly props: SortProps; readonly symbols: readonly Symbol[] } {
   const band = youngest(plan.bands);
-  const faces = activity.finds.map(({ id, drawing }) => ({ id, face: drawFind(drawing, { view: 'face', detail: 'small' }) }));
+  const faces = activity.finds.map(({ id, drawing }) => ({ id, face: drawnFind(drawing, 'face') }));
   const symbols: Symbol[] = [
-    ...faces.map(({ id, face }) => ({ id: drawingId(id), viewBox: box(face.viewBox), markup: face.markup })),
+    ...faces.map(({ id, face }) => ({ id: drawingId(id), viewBox: viewBoxOf(face), markup: face.markup })),
     ...activity.finds.map(({ id, drawing }) => {
-      const full = drawFind(drawing, { view: 'full', detail: 'large', scaleBar: true });
-      return { id: `full-${id}`, viewBox: box(full.viewBox), markup: full.markup };
+      const full = drawnFind(drawing, 'full');
+      return { id: `full-${id}`, viewBox: viewBoxOf(full), markup: full.markup };
     }),
   ];
   let view: PlanView | null = null;
   if (activity.pit !== null) {
-    const drawn = drawPitPlan(activity.pit, activity.finds.map(({ drawing }) => drawing));
+    const drawn = drawnPlan(activity.pit, activity.finds.map(({ drawing }) => drawing));
     const groundId = `ground-${activity.id}`;
     symbols.push({ id: groundId, viewBox: `0 0 ${drawn.widthMm} ${drawn.heightMm}`, markup: drawn.markup });
     view = {

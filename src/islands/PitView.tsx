@@ -13,7 +13,7 @@ interface Props extends Pick<SortProps, 'activity' | 'words' | 'plan'> {
 }
 
 /** Room around a find that can be pressed, in mm of the plan: at least 44 px on a narrow screen. */
-const REACH_MM = 78;
+const REACH_MM = 82;
 
 /** The pit in plan with its finds; what is lifted leaves a dashed trace. */
 export function PitView({ activity, words, plan, hand, gone, isHands, onLift }: Props) {

@@ -39,10 +39,10 @@ export function Trays({ activity, words, table, store, trays, onPlace, onLift }:
                 type="button"
                 class="tray-head tray-place"
                 data-tray={tray.id}
-                aria-label={say(words.placeIn, { tray: tray.name, hint: tray.hint, number: held.smallFind })}
                 onClick={(event) => onPlace(tray, event.detail === 0)}
               >
                 <TrayName tray={tray} />
+                <span class="unseen">{say(words.placeHere, { number: held.smallFind })}</span>
               </button>
             ) : (
               <p class="tray-head">
@@ -58,6 +58,7 @@ export function Trays({ activity, words, table, store, trays, onPlace, onLift }:
                     <button
                       type="button"
                       class="tray-find"
+                      disabled={held !== null}
                       data-find={find.id}
                       aria-label={say(words.findInTray, { number: find.smallFind, tray: tray.name })}
                       onClick={(event) => onLift(find.id, event.detail === 0)}

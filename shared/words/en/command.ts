@@ -34,6 +34,7 @@ export const commandWords = {
   pitlore compile FILE [--seed N] [--content FOLDER] the plan of a lesson, as JSON
   pitlore score PLAN.json PLAYS.json                 what each play comes to, with its working
   pitlore new NAME                                   a commented lesson to start from
+  pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.
 Exit codes: 0 done, 1 errors in a file, 2 the command was not understood.

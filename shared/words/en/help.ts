@@ -1,0 +1,84 @@
+import type { ProblemCode } from '../../lesson/problem.ts';
+import type { Entry } from '../entry.ts';
+
+/** The words of the help page. */
+export const help = {
+  title: 'Help',
+  lead: 'For the lead: how a lesson file is made, checked, run and printed. No programming is needed, only a text editor.',
+  makeTitle: 'Make a lesson',
+  makeText:
+    'A lesson is one text file in content/lessons. It has a head between two lines of three hyphens, then what you say or pupils read, then activity blocks between lines of three back-ticks. Answers are worked out from the record of the finds: you never type them.',
+  exampleTitle: 'A whole lesson',
+  headTitle: 'The head',
+  blockTitle: 'A {kind} block',
+  keyName: 'Key',
+  keyMeans: 'What it says',
+  keyNeeded: 'Needed',
+  yes: 'yes',
+  no: 'no',
+  findsTitle: 'Your finds',
+  findsText:
+    'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there.',
+  checkTitle: 'Check it',
+  checkText:
+    'Every problem has a line, a place in the line, what was expected, what stood there, and how to mend it. An error stops that lesson only. A caution does not.',
+  runTitle: 'Run it',
+  runText:
+    'On a screen: alone, in pairs, or hands up from the carpet with counts keyed in. On paper: cards to cut out, a pupil sheet, answers with reasons. A place in a sort is kept on the device and nowhere else; no name is asked for or stored.',
+  offlineTitle: 'Without a signal',
+  offlineText:
+    'Open the site once with a signal and wait a few seconds. After that every lesson and every paper works without one, on that device.',
+  scoreTitle: 'What the score says',
+  scoreText:
+    'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right.',
+  keyboardTitle: 'By keyboard or switch',
+  keyboardText:
+    'Tab moves from find to find. Enter or Space lifts one; then Tab chooses a tray and Enter puts it in. Escape puts it back. A switch that sends Tab and Enter can do all of it.',
+  codesTitle: 'Problems, by their code',
+} as const satisfies Readonly<Record<string, Entry>>;
+
+/** What each problem means, for the help page. */
+export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
+  'block-empty': 'An activity block has nothing in it.',
+  'block-nested': 'An activity block stands inside a list or a quotation, where it is not read.',
+  'block-unclosed': 'An activity block has no closing line of three back-ticks, so it swallows the rest of the file.',
+  'cell-unreadable': 'A cell of a finds table is not the number it should be, or a quote in it is never closed.',
+  'column-missing': 'A finds table lacks a column that every find needs.',
+  'column-repeated': 'A finds table has the same column twice.',
+  'column-unknown': 'A finds table has a column with a name that is not known.',
+  'file-empty': 'There is nothing in the file.',
+  'file-too-long': 'The file is far longer than any lesson; it was not read.',
+  'find-homeless': 'A find belongs in none of the trays.',
+  'find-repeated': 'The same find, or the same small-find number, stands twice.',
+  'find-unknown': 'A find, a pit or a context is named that the site does not have.',
+  'finds-look-alike': 'Two finds belong in different trays, and a pupil could not tell them apart.',
+  'finds-too-few': 'There are too few finds to make a sort.',
+  'finds-too-many': 'There are more finds than the youngest band can keep in view.',
+  'head-missing': 'The file does not begin with a head.',
+  'head-unclosed': 'The head is opened and never closed.',
+  'home-needless': 'A second home is the same as the first.',
+  'html-refused': 'Raw HTML is not read in a lesson: it could run a program on a pupil’s device.',
+  'id-repeated': 'Two activities have the same id.',
+  'key-missing': 'A line that is needed is not there.',
+  'key-refused': 'A key is a word that reaches into programs.',
+  'key-repeated': 'The same key stands twice.',
+  'key-unknown': 'A key is not one of those that may stand there.',
+  'kind-unknown': 'The word after the three back-ticks is not a kind of activity.',
+  'link-unsafe': 'A link does not lead to a page.',
+  'mass-doubtful': 'A mass does not fit the size and material of its find: one of the numbers is likely a slip.',
+  'minutes-over': 'The activities take longer than the lesson, or one is longer than the band sits still.',
+  'minutes-under': 'There is less time than the finds need.',
+  'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
+  'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
+  'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
+  'site-unknown': 'The lesson names a site that is not in content/sites.',
+  'source-unknown': 'A source is named that is not in the list of sources.',
+  'tray-empty': 'No find belongs in a tray. That may be meant.',
+  'tray-overlap': 'The same value belongs in two trays.',
+  'tray-repeated': 'Two trays have the same name.',
+  'tray-unknown': 'A tray is not a value of the attribute, or is not one of the trays of the block.',
+  'trays-too-many': 'There are more trays than the youngest band can choose among.',
+  'value-unfit': 'A value is of the wrong sort, too small, too large or too long.',
+  'word-unknown': 'A word is not one of those that may stand there.',
+  'yaml-unreadable': 'The lines of keys and values cannot be read as they stand.',
+};

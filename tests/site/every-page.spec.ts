@@ -1,0 +1,54 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, ready, SIZES, test } from './page-under-test.ts';
+
+/** Every page of the built site, by its path. */
+const pages = readdirSync('dist', { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('index.html') || file === '404.html')
+  .map((file) => `/${file.replace(/index\.html$/, '')}`)
+  .toSorted();
+
+test('the site has its pages', () => {
+  expect(pages).toEqual(expect.arrayContaining(['/', '/sources/', '/help/', '/lessons/made-or-not/teacher-notes/']));
+});
+
+for (const path of pages) {
+  test(`${path} has no accessibility finding, no stranger, and fits its screens`, async ({ watched: { page } }) => {
+    for (const size of SIZES) {
+      await page.setViewportSize({ width: size.width, height: size.height });
+      await page.goto(path);
+      await ready(page);
+      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      expect(overflow, `${size.name}: nothing wider than the screen`).toBeLessThanOrEqual(0);
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${size.name}: ${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+    }
+  });
+}
+
+test('dark, high contrast and forced colours have no accessibility finding', async ({ watched: { page } }) => {
+  for (const media of [{ colorScheme: 'dark' }, { contrast: 'more' }, { forcedColors: 'active' }] as const) {
+    await page.emulateMedia(media);
+    await page.goto('/lessons/who-made-this/');
+    await ready(page);
+    await page.locator('.sort-ground [data-find]').first().click();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${JSON.stringify(media)}: ${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+  }
+});
+
+test('everything that can be pressed on a phone is at least 44 px', async ({ watched: { page } }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('/lessons/who-made-this/');
+  await ready(page);
+  await page.locator('.sort-ground [data-find]').first().click();
+  const small = await page.locator('button, [role="button"], main a, summary').evaluateAll((elements) =>
+    elements
+      .filter((element) => element.closest('p, .rod, .title-block') === null)
+      .map((element) => ({ box: element.getBoundingClientRect(), html: element.outerHTML.slice(0, 90) }))
+      .filter(({ box }) => box.width > 0 && (box.height < 43.5 || box.width < 43.5))
+      .map(({ box, html }) => `${Math.round(box.width)}×${Math.round(box.height)} ${html}`),
+  );
+  expect(small).toEqual([]);
+});
