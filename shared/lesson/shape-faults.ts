@@ -97,6 +97,10 @@ function issueFaults(schema: z.core.$ZodType, data: unknown, issue: z.core.$ZodI
       return [error('value-unfit', path, shapeWords.wrongType(typeName(issue.expected), value))];
     }
     case 'invalid_value':
+      if (value === undefined && typeof path.at(-1) === 'string') {
+        const words = shapeWords.missing(String(path.at(-1)), `one of ${issue.values.map(String).join(', ')}`);
+        return [error('key-missing', path, words)];
+      }
       return [wordFault(path, issue.values.map(String), value)];
     case 'too_small': {
       const what = issue.origin === 'string' ? `${issue.minimum} characters` : `${issue.minimum}`;
