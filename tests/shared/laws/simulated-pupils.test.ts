@@ -8,9 +8,9 @@ const PLAYS = 10_000;
 const PUPILS = 2000;
 const SKILLS = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1] as const;
 
-const sorts = demoActivities
-  .filter(({ activity }) => activity.kind === 'sort')
-  .map(({ lesson, activity }) => ({ lesson, activity: activity as SortActivity })); // the filter kept sorts only
+const sorts = demoActivities.flatMap(({ lesson, activity }) =>
+  activity.kind === 'sort' ? [{ lesson, activity }] : [],
+);
 
 const place = (
   activity: SortActivity,
