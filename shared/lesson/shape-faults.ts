@@ -70,10 +70,30 @@ function wordFault(path: Path, known: readonly string[], value: unknown): Fault 
 }
 
 /** The branch of a union that the value was meant for: the one whose faults lie deepest inside it. */
-function branch(errors: readonly (readonly z.core.$ZodIssue[])[]): readonly z.core.$ZodIssue[] | null {
-  const meant = errors.filter((issues) => issues.every((issue) => issue.path.length > 0 || issue.code !== 'invalid_type'));
+function branch(
+  errors: readonly (readonly z.core.$ZodIssue[])[],
+  value: unknown,
+): readonly z.core.$ZodIssue[] | null {
+  // A list is never meant as the one word that would do in its place.
+  const isWord = typeof value !== 'object';
+  const misses = ({ path, code }: z.core.$ZodIssue): boolean =>
+    path.length === 0 && (code === 'invalid_type' || (code === 'invalid_value' && !isWord));
+  const meant = errors.filter((issues) => !issues.some(misses));
   return meant.length === 0 ? null : (meant.toSorted((a, b) => a.length - b.length)[0] ?? null);
 }
+
+/** A key that is missing because it is misspelt is told once, at the misspelling. */
+const withoutConsequences = (faults: readonly Fault[]): readonly Fault[] =>
+  faults.filter(
+    ({ code, path }) =>
+      code !== 'key-missing' ||
+      !faults.some(
+        (other) =>
+          other.code === 'key-unknown' &&
+          other.replacement === path.at(-1) &&
+          JSON.stringify(other.path.slice(0, -1)) === JSON.stringify(path.slice(0, -1)),
+      ),
+  );
 
 function issueFaults(schema: z.core.$ZodType, data: unknown, issue: z.core.$ZodIssue, base: Path): readonly Fault[] {
   // Paths in plain data hold only texts and numbers.
@@ -114,7 +134,7 @@ function issueFaults(schema: z.core.$ZodType, data: unknown, issue: z.core.$ZodI
       if (value === undefined && typeof path.at(-1) === 'string') {
         return [error('key-missing', path, shapeWords.missing(String(path.at(-1)), 'see the help page for its forms'))];
       }
-      const meant = branch(issue.errors);
+      const meant = branch(issue.errors, value);
       if (meant !== null) return meant.flatMap((inner) => issueFaults(schema, data, inner, path));
       const forms = issue.errors.flatMap((issues) =>
         issues.flatMap((inner) =>
@@ -146,5 +166,5 @@ export function shape<Data>(schema: z.ZodType<Data>, data: unknown): Shaped<Data
   const result = schema.safeParse(data);
   return result.success
     ? { value: result.data, faults: [] }
-    : { value: null, faults: result.error.issues.flatMap((issue) => issueFaults(schema, data, issue, [])) };
+    : { value: null, faults: withoutConsequences(result.error.issues.flatMap((issue) => issueFaults(schema, data, issue, []))) };
 }
