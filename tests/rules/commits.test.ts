@@ -29,9 +29,10 @@ function subjectFaults(subject: string): readonly string[] {
 }
 
 test.skipIf(subjects.length === 0)('commits say in under sixty characters what they do', () => {
-  expect(
-    subjects.flatMap((subject) => subjectFaults(subject).map((fault) => `${subject}: ${fault}`)),
-  ).toEqual([]);
+  const held = subjects.filter((subject) => !BEFORE_THE_RULE.has(subject));
+  expect(held.flatMap((subject) => subjectFaults(subject).map((fault) => `${subject}: ${fault}`))).toEqual(
+    [],
+  );
 });
 
 test.each([
