@@ -67,12 +67,14 @@ export type Sheet =
       readonly boxes: readonly { readonly name: string; readonly hint: string }[];
       readonly numbers: readonly number[];
     }
-  | { readonly part: 'answers';
+  | {
+      readonly part: 'answers';
       readonly title: string;
       readonly question: string;
       /** No answer is fixed: the rows say what the record has, not what is right. */
       readonly isOpen: boolean;
-      readonly rows: readonly AnswerRow[] };
+      readonly rows: readonly AnswerRow[];
+    };
 
 /** A compiled activity, or none where a fault is an error. */
 export interface Compiled<Activity> {
@@ -81,7 +83,12 @@ export interface Compiled<Activity> {
 }
 
 /** The contract every kind meets: four files, one entry in the registry. */
-export interface Kind<Block, Activity extends ActivityBase, Play extends PlayBase, Outcome extends Score = Score> {
+export interface Kind<
+  Block,
+  Activity extends ActivityBase,
+  Play extends PlayBase,
+  Outcome extends Score = Score,
+> {
   readonly schema: z.ZodType<Block>;
   readonly playSchema: z.ZodType<Play>;
   readonly compile: (id: string, block: Block, context: CompileContext) => Compiled<Activity>;
@@ -91,4 +98,6 @@ export interface Kind<Block, Activity extends ActivityBase, Play extends PlayBas
   /** A play by guessing with a stream; the laws hold that its score averages 0. */
   readonly guess: (activity: Activity, chance: Stream) => Play;
   readonly paper: (activity: Activity) => readonly Sheet[];
+  /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
+  readonly shows: (activity: Activity) => readonly FindToDraw[];
 }

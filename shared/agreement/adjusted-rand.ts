@@ -9,7 +9,10 @@ function pairsIn(counts: readonly number[]): number {
 }
 
 /** Groups as numbers from 0, in the order in which they first occur. */
-function number(grouping: readonly (string | number)[]): { readonly groupOf: readonly number[]; readonly groups: number } {
+function number(grouping: readonly (string | number)[]): {
+  readonly groupOf: readonly number[];
+  readonly groups: number;
+} {
   const numbers = new Map<string | number, number>();
   const groupOf = grouping.map((group) => {
     const known = numbers.get(group) ?? numbers.size;

@@ -35,8 +35,12 @@ function isTooDeep(text: string): boolean {
     if (depth > FLOW_DEEPEST) return true;
   }
   // Block nesting: "- - - - x" and ever deeper indents both need a column for each level.
-  return text.split('\n').some((line) => (/^(?:[ ]*[-?:] )*/.exec(line)?.[0].match(/[-?:] /g)?.length ?? 0) > FLOW_DEEPEST)
-    || /^ {160,}\S/m.test(text);
+  return (
+    text
+      .split('\n')
+      .some((line) => (/^(?:[ ]*[-?:] )*/.exec(line)?.[0].match(/[-?:] /g)?.length ?? 0) > FLOW_DEEPEST) ||
+    /^ {160,}\S/m.test(text)
+  );
 }
 
 /**
@@ -53,11 +57,16 @@ export function readYaml(text: string, most = Number.POSITIVE_INFINITY): YamlDat
   const locate = (path: Path, atKey = false): Span => {
     for (let length = path.length; length >= 0; length -= 1) {
       const place = places.get(JSON.stringify(path.slice(0, length)));
-      if (place !== undefined) return atKey && length === path.length && place.key !== null ? place.key : place.value;
+      if (place !== undefined)
+        return atKey && length === path.length && place.key !== null ? place.key : place.value;
     }
     return whole;
   };
-  const fault = (code: Fault['code'], span: Span, words: Pick<Fault, 'expected' | 'received' | 'mend'>): void => {
+  const fault = (
+    code: Fault['code'],
+    span: Span,
+    words: Pick<Fault, 'expected' | 'received' | 'mend'>,
+  ): void => {
     faults.push({ code, grade: 'error', span, ...words });
   };
   if ((text.match(MARKS)?.length ?? 0) > most) {
@@ -68,7 +77,12 @@ export function readYaml(text: string, most = Number.POSITIVE_INFINITY): YamlDat
     fault('yaml-unreadable', { from: 0, to: Math.min(1, text.length) }, yamlWords.tooDeep());
     return { data: undefined, faults, locate };
   }
-  const document = parseDocument(text, { strict: true, uniqueKeys: false, prettyErrors: false, logLevel: 'silent' });
+  const document = parseDocument(text, {
+    strict: true,
+    uniqueKeys: false,
+    prettyErrors: false,
+    logLevel: 'silent',
+  });
   // After the first, most of what cannot be read on a line, and soon in a block, is a consequence.
   let lastEnd = -1;
   for (const error of document.errors.toSorted((a, b) => a.pos[0] - b.pos[0])) {
@@ -84,7 +98,13 @@ export function readYaml(text: string, most = Number.POSITIVE_INFINITY): YamlDat
     return range ? { from: range[0], to: Math.max(range[0], range[1]) } : null;
   };
 
-  const readPair = (pair: Pair, path: Path, parent: Span, depth: number, into: Record<string, unknown>): void => {
+  const readPair = (
+    pair: Pair,
+    path: Path,
+    parent: Span,
+    depth: number,
+    into: Record<string, unknown>,
+  ): void => {
     // A pair of a parsed document holds nodes.
     const keyNode = pair.key as Node | null;
     const keySpan = spanOf(keyNode) ?? parent;
@@ -106,7 +126,13 @@ export function readYaml(text: string, most = Number.POSITIVE_INFINITY): YamlDat
     into[key] = readNode(valueNode, here, spanOf(valueNode) ?? keySpan, depth + 1, keySpan);
   };
 
-  const readNode = (node: Node | null, path: Path, fallback: Span, depth: number, key: Span | null): unknown => {
+  const readNode = (
+    node: Node | null,
+    path: Path,
+    fallback: Span,
+    depth: number,
+    key: Span | null,
+  ): unknown => {
     const span = spanOf(node) ?? fallback;
     places.set(JSON.stringify(path), { key, value: span });
     if (depth > DEEPEST) {
@@ -123,11 +149,13 @@ export function readYaml(text: string, most = Number.POSITIVE_INFINITY): YamlDat
       return into;
     }
     if (isSeq(node)) {
-      return node.items.map((item, index) => readNode(item as Node | null, [...path, index], span, depth + 1, null));
+      return node.items.map((item, index) =>
+        readNode(item as Node | null, [...path, index], span, depth + 1, null),
+      );
     }
     return isScalar(node) ? node.value : null;
   };
 
-  const data = document.contents === null ? undefined : readNode(document.contents as Node, [], whole, 0, null);
+  const data = document.contents === null ? undefined : readNode(document.contents, [], whole, 0, null);
   return { data, faults, locate };
 }

@@ -31,6 +31,9 @@ export interface Find {
   readonly status: Status;
 }
 
+/** The pit a find lay in, from its id: pits have no hyphen in theirs. @example pitOfFind('P3-124') // 'P3' */
+export const pitOfFind = (find: string): string => find.slice(0, Math.max(0, find.indexOf('-')));
+
 export interface Fill {
   readonly context: number;
   readonly description: string;
@@ -60,7 +63,13 @@ export interface Site {
   readonly status: Status;
   readonly story: string;
   readonly organisation: string;
-  readonly period: { readonly label: string; readonly fromBce: number; readonly toBce: number; readonly status: Status; readonly note: string };
+  readonly period: {
+    readonly label: string;
+    readonly fromBce: number;
+    readonly toBce: number;
+    readonly status: Status;
+    readonly note: string;
+  };
   readonly soils: string;
   readonly pits: readonly Pit[];
 }

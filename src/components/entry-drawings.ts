@@ -1,3 +1,4 @@
+import { shownFinds } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
 import type { FindToDraw } from '../../shared/drawing/index.ts';
 
@@ -7,7 +8,7 @@ const SHOWN = 4;
 export function entryDrawings(plan: Plan): readonly FindToDraw[] {
   const types = new Set<string>();
   return plan.activities
-    .flatMap(({ finds }) => finds.map(({ drawing }) => drawing))
+    .flatMap((activity) => shownFinds(activity))
     .toSorted((a, b) => b.lengthMm * b.widthMm - a.lengthMm * a.widthMm)
     .filter(({ objectType }) => !types.has(objectType) && types.add(objectType))
     .slice(0, SHOWN);

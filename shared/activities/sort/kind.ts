@@ -15,4 +15,5 @@ export const sort: Kind<SortBlock, SortActivity, SortPlay, SortScore> = {
   record: recordSort,
   guess: guessSort,
   paper: paperSort,
+  shows: ({ finds }) => finds.map(({ drawing }) => drawing),
 };
