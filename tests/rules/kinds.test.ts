@@ -12,7 +12,9 @@ const isOwnPlace = (path: string, kind: string): boolean =>
   path === 'shared/activities/scorers.ts' ||
   // An island is bound to its page when the page is built, so one component chooses among them by name.
   path === 'src/components/Activity.astro' ||
-  new RegExp(`^${kind}(?![a-z])`, 'i').test(basename(path));
+  [kind, kind.charAt(0).toUpperCase() + kind.slice(1)].some((name) =>
+    new RegExp(`^${name}(?![a-z])`).test(basename(path)),
+  );
 
 /** String literals of a file that are the name of a kind, with their lines. */
 function kindsNamed({ path, text }: SourceFile, kinds: readonly string[]): readonly string[] {
