@@ -57,8 +57,41 @@ export interface AnswerRow {
   readonly also: readonly { readonly answer: string; readonly because: string }[];
 }
 
+/** A step's card to cut out. Its letter says nothing of its place; its drawing is named, or null where there is none. */
+export interface StepCard {
+  readonly letter: string;
+  readonly name: string;
+  readonly drawing: string | null;
+}
+
+/** Steps that may change places with one step, by name, with what holds them on both sides. */
+export interface FreeSteps {
+  readonly step: string;
+  readonly others: readonly string[];
+  readonly bothAfter: readonly string[];
+  readonly bothBefore: readonly string[];
+}
+
+/** A step in one right order: its room in the line, what it must follow, and why. */
+export interface StepRow extends StepCard {
+  readonly earliest: number;
+  readonly latest: number;
+  readonly after: readonly string[];
+  readonly because: string | null;
+}
+
 /** One printed sheet as data: the page decides how it looks, the kind decides what it says. */
 export type Sheet =
+  | { readonly part: 'step-cards'; readonly title: string; readonly cards: readonly StepCard[] }
+  | { readonly part: 'step-line'; readonly title: string; readonly question: string | null; readonly places: number }
+  | {
+      readonly part: 'step-answers';
+      readonly title: string;
+      readonly validOrders: number | string | null;
+      readonly source: string;
+      readonly rows: readonly StepRow[];
+      readonly free: readonly FreeSteps[];
+    }
   | { readonly part: 'cards'; readonly title: string; readonly cards: readonly Card[] }
   | {
       readonly part: 'pupil-sheet';

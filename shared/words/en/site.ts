@@ -84,6 +84,8 @@ export const site = {
   backToLesson: 'Back to the lesson',
   notesInThreeLines: 'In three lines',
   notesSort: 'Pupils lift {finds} finds from {pits} and decide: {question}',
+  notesOrder: 'Pupils lay {steps} cards in the order of the work. Right orders: {orders}.',
+  notesOrdersMany: 'more than we can count',
   notesPits: { one: 'pit {pits}', other: 'pits {pits}' },
   notesRecord: 'The record card then says what the record says, and how we know.',
   notesFirst: 'Everything can be done on screen, hands up from the carpet, or on paper alone.',
@@ -102,6 +104,8 @@ export const site = {
   notesDate: '{label}, about {from} to {to} BC ({status}: {note})',
   notesScore:
     'The score is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. A pupil who puts everything in one tray scores 0. Show pupils the count, not the score.',
+  notesScoreOrder:
+    'An order: each pair of steps where one must wait for the other counts once. 0 is laying by chance, 1 is any right order, −1 is backwards. Pairs that may change places never count.',
   notesScoreTitle: 'What the score says',
   notesStoryTitle: 'The site, to read out',
   notesSafety: 'Safety',

@@ -1,0 +1,80 @@
+import { say } from '../../shared/words/index.ts';
+import type { OrderTable } from '../stores/order.ts';
+import type { OrderProps } from './order-view.ts';
+import { StepFace } from './StepFace.tsx';
+import type { OrderMoves } from './use-order-moves.ts';
+
+interface Props extends Pick<OrderProps, 'activity' | 'words' | 'drawn'> {
+  readonly table: OrderTable;
+  readonly moves: OrderMoves;
+}
+
+/** The line: a place for each card. While a card is in the hand every place takes it; otherwise cards lift and move. */
+export function OrderLine({ activity, words, drawn, table, moves }: Props) {
+  const { line, hand } = table;
+  const held = activity.steps.find(({ id }) => id === hand) ?? null;
+  const last = line.length - 1;
+  return (
+    <ol class="line" aria-label={say(words.lineTitle)}>
+      {line.map((card, index) => {
+        const step = activity.steps.find(({ id }) => id === card) ?? null;
+        const place = index + 1;
+        const face = step !== null && <StepFace activity={activity.id} step={step} isDrawn={drawn.includes(step.id)} />;
+        return (
+          <li key={index} class="line-place" data-state={step === null ? 'empty' : card === hand ? 'held' : 'laid'} data-open={held !== null}>
+            <span class="line-number numbers" aria-hidden="true">
+              {place}
+            </span>
+            {held !== null ? (
+              <button
+                type="button"
+                class="line-card"
+                data-place={place}
+                data-state={step === null || card === hand ? 'empty' : 'laid'}
+                aria-label={say(step === null || card === hand ? words.placeHere : words.placeTaken, { place, letter: held.letter })}
+                onClick={(event) => moves.place(index, event.detail === 0)}
+              >
+                {face}
+              </button>
+            ) : step === null ? (
+              <span class="line-card quiet">
+                <span class="unseen">{say(words.placeNumber, { place })}: </span>
+                {say(index === 0 ? words.first : index === last ? words.last : words.placeEmpty)}
+              </span>
+            ) : (
+              <>
+                <button
+                  type="button"
+                  class="line-card"
+                  data-place={place}
+                  data-card={step.id}
+                  aria-label={say(words.lift, { place, letter: step.letter, name: step.name })}
+                  onClick={(event) => moves.lift(step.id, event.detail === 0)}
+                >
+                  {face}
+                </button>
+                <span class="line-moves">
+                  {([-1, 1] as const).map((by) => (
+                    <button
+                      key={by}
+                      type="button"
+                      class="press line-move"
+                      data-by={by}
+                      data-of={step.id}
+                      aria-disabled={by === -1 ? index === 0 : index === last}
+                      aria-label={say(by === -1 ? words.moveEarlier : words.moveLater, { letter: step.letter })}
+                      onClick={() => moves.move(index, by)}
+                    >
+                      <span aria-hidden="true">{by === -1 ? '↑' : '↓'}</span>
+                      <span class="line-word"> {say(by === -1 ? words.earlier : words.later)}</span>
+                    </button>
+                  ))}
+                </span>
+              </>
+            )}
+          </li>
+        );
+      })}
+    </ol>
+  );
+}
