@@ -35,7 +35,9 @@ function needSystemTools(): boolean {
   if (missing.length === 0) return true;
   if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
     spawnSync('apt-get', ['update', '-qq'], { stdio: 'inherit' });
-    const installed = spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...missing], { stdio: 'inherit' });
+    const installed = spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...missing], {
+      stdio: 'inherit',
+    });
     if (installed.status === 0) return true;
   }
   console.error(
@@ -44,13 +46,13 @@ function needSystemTools(): boolean {
   return false;
 }
 
-const read = <Report>(file: string): Report | null =>
-  // The runners' own reports, written a moment ago.
-  existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as Report) : null;
+/** A runner's own report, written a moment ago; null where it did not come to run. */
+const read = (file: string): unknown => (existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : null);
 
 function report(): void {
-  const unit = read<UnitReport>(UNIT);
-  const site = read<SiteReport>(SITE);
+  // The shapes are those of the pinned runners.
+  const unit = read(UNIT) as UnitReport | null;
+  const site = read(SITE) as SiteReport | null;
   const passed = (unit?.numPassedTests ?? 0) + (site?.stats.expected ?? 0) + (site?.stats.flaky ?? 0);
   const failed = (unit?.numFailedTests ?? 0) + (site?.stats.unexpected ?? 0);
   console.log(`${passed} passed, ${failed} failed`);

@@ -5,7 +5,19 @@ import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { order } from './order/kind.ts';
 import { sort } from './sort/kind.ts';
 
-export type { ActivityBase, AnswerRow, Card, CompileContext, Compiled, FreeSteps, PlayBase, Score, Sheet, StepCard, StepRow } from './kind.ts';
+export type {
+  ActivityBase,
+  AnswerRow,
+  Card,
+  CompileContext,
+  Compiled,
+  FreeSteps,
+  PlayBase,
+  Score,
+  Sheet,
+  StepCard,
+  StepRow,
+} from './kind.ts';
 
 const kinds = { order, sort } as const;
 
@@ -56,13 +68,16 @@ export const recordPlay = <K extends KindName>(activity: Activities[K] & { kind:
   table[activity.kind].record(activity);
 
 /** A play by guessing. */
-export const guessPlay = <K extends KindName>(activity: Activities[K] & { kind: K }, chance: Stream): Plays[K] =>
-  table[activity.kind].guess(activity, chance);
+export const guessPlay = <K extends KindName>(
+  activity: Activities[K] & { kind: K },
+  chance: Stream,
+): Plays[K] => table[activity.kind].guess(activity, chance);
 
 /** The sheets an activity prints. */
 export const sheetsOf = <K extends KindName>(activity: Activities[K] & { kind: K }): readonly Sheet[] =>
   table[activity.kind].paper(activity);
 
 /** The finds an activity shows; [] where it shows none. */
-export const shownFinds = <K extends KindName>(activity: Activities[K] & { kind: K }): readonly FindToDraw[] =>
-  table[activity.kind].shows(activity);
+export const shownFinds = <K extends KindName>(
+  activity: Activities[K] & { kind: K },
+): readonly FindToDraw[] => table[activity.kind].shows(activity);

@@ -83,7 +83,12 @@ export interface StepRow extends StepCard {
 /** One printed sheet as data: the page decides how it looks, the kind decides what it says. */
 export type Sheet =
   | { readonly part: 'step-cards'; readonly title: string; readonly cards: readonly StepCard[] }
-  | { readonly part: 'step-line'; readonly title: string; readonly question: string | null; readonly places: number }
+  | {
+      readonly part: 'step-line';
+      readonly title: string;
+      readonly question: string | null;
+      readonly places: number;
+    }
   | {
       readonly part: 'step-answers';
       readonly title: string;
@@ -100,12 +105,14 @@ export type Sheet =
       readonly boxes: readonly { readonly name: string; readonly hint: string }[];
       readonly numbers: readonly number[];
     }
-  | { readonly part: 'answers';
+  | {
+      readonly part: 'answers';
       readonly title: string;
       readonly question: string;
       /** No answer is fixed: the rows say what the record has, not what is right. */
       readonly isOpen: boolean;
-      readonly rows: readonly AnswerRow[] };
+      readonly rows: readonly AnswerRow[];
+    };
 
 /** A compiled activity, or none where a fault is an error. */
 export interface Compiled<Activity> {
@@ -114,7 +121,12 @@ export interface Compiled<Activity> {
 }
 
 /** The contract every kind meets: four files, one entry in the registry. */
-export interface Kind<Block, Activity extends ActivityBase, Play extends PlayBase, Outcome extends Score = Score> {
+export interface Kind<
+  Block,
+  Activity extends ActivityBase,
+  Play extends PlayBase,
+  Outcome extends Score = Score,
+> {
   readonly schema: z.ZodType<Block>;
   readonly playSchema: z.ZodType<Play>;
   readonly compile: (id: string, block: Block, context: CompileContext) => Compiled<Activity>;

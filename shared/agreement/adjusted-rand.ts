@@ -29,7 +29,8 @@ export function adjustedRandIndex(
     rows.set(group, (rows.get(group) ?? 0) + 1);
     columns.set(other, (columns.get(other) ?? 0) + 1);
   }
-  const pairsIn = (counts: Iterable<number>): number => [...counts].reduce((total, count) => total + pairs(count), 0);
+  const pairsIn = (counts: Iterable<number>): number =>
+    [...counts].reduce((total, count) => total + pairs(count), 0);
   const together = pairsIn(cells.values());
   const inTruth = pairsIn(rows.values());
   const inAnswer = pairsIn(columns.values());

@@ -7,6 +7,7 @@ export type Measured =
 export const measured = (value: number): Measured => ({ value });
 
 /** No measure, and why. */
-export const undefinedBecause = (
-  reason: 'no-items' | 'one-category' | 'unequal-raters',
-): Measured => ({ value: null, reason });
+export const undefinedBecause = (reason: 'no-items' | 'one-category' | 'unequal-raters'): Measured => ({
+  value: null,
+  reason,
+});

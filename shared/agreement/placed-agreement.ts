@@ -39,7 +39,10 @@ export function placedAgreement(items: readonly PlacedItem[]): PlacedAgreement {
   }
   if (items.length === 0 || choices === 0) return { score: null, observed: 0, expected: 0 };
   const earned = (item: PlacedItem, share: Readonly<Record<string, number>>): number =>
-    Object.entries(share).reduce((total, [category, part]) => total + part * (item.agreement[category] ?? 0), 0);
+    Object.entries(share).reduce(
+      (total, [category, part]) => total + part * (item.agreement[category] ?? 0),
+      0,
+    );
   let observed = 0;
   let expected = 0;
   for (const [index, item] of items.entries()) {

@@ -15,7 +15,10 @@ export function weightedKappa(
   disagreementWeights: readonly (readonly number[])[],
 ): Measured {
   const size = table.length;
-  if ([...table, ...disagreementWeights].some((row) => row.length !== size) || disagreementWeights.length !== size) {
+  if (
+    [...table, ...disagreementWeights].some((row) => row.length !== size) ||
+    disagreementWeights.length !== size
+  ) {
     throw new RangeError(`a table of ${size} rows needs ${size} columns, and weights of the same size`);
   }
   const total = sum(table.map(sum));

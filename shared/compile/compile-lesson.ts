@@ -1,6 +1,16 @@
 import { blockSchemas, compileBlock, isKindName, type Activity } from '../activities/index.ts';
 import { derive, stream } from '../chance/index.ts';
-import { byPlace, hasErrors, nearest, placeFaults, readLesson, type Fault, type Lesson, type LessonBlock, type Problem } from '../lesson/index.ts';
+import {
+  byPlace,
+  hasErrors,
+  nearest,
+  placeFaults,
+  readLesson,
+  type Fault,
+  type Lesson,
+  type LessonBlock,
+  type Problem,
+} from '../lesson/index.ts';
 import type { Library, Site } from '../library/library.ts';
 import { fileWords } from '../words/en/problems.ts';
 import type { Plan, PlanPart } from './plan.ts';
@@ -38,14 +48,22 @@ function siteFault(written: string, sites: readonly Site[]): Fault {
   const known = sites.map(({ id }) => id);
   const near = nearest(written, known);
   const replacement = near === null ? {} : { replacement: near };
-  return { code: 'site-unknown', grade: 'error', path: ['site'], ...fileWords.siteUnknown(written, near, known), ...replacement };
+  return {
+    code: 'site-unknown',
+    grade: 'error',
+    path: ['site'],
+    ...fileWords.siteUnknown(written, near, known),
+    ...replacement,
+  };
 }
 
 function minutesFaults(lesson: Lesson, activities: readonly Activity[]): readonly Fault[] {
   const { head } = lesson;
   const sum = activities.reduce((total, { minutes }) => total + minutes, 0);
   if (head === null || sum <= head.minutes) return [];
-  return [{ code: 'minutes-over', grade: 'error', path: ['minutes'], ...fileWords.minutesOver(sum, head.minutes) }];
+  return [
+    { code: 'minutes-over', grade: 'error', path: ['minutes'], ...fileWords.minutesOver(sum, head.minutes) },
+  ];
 }
 
 /** One activity longer than the youngest band it is for sits still. */
@@ -79,14 +97,24 @@ export function compileLesson(file: string, text: string, library: Library, seed
     for (const { id, kindName, block } of nameBlocks(lesson)) {
       if (!isKindName(kindName)) continue;
       if (seen.has(id)) {
-        const fault: Fault = { code: 'id-repeated', grade: 'error', path: ['id'], ...fileWords.idRepeated(id) };
+        const fault: Fault = {
+          code: 'id-repeated',
+          grade: 'error',
+          path: ['id'],
+          ...fileWords.idRepeated(id),
+        };
         problems.push(...placeFaults(source, [fault], block.locate));
         continue;
       }
       seen.add(id);
       const context = { library, site, bands: head.bands, chance: derive(chance, id) };
       // The block passed this kind's schema when the lesson was read.
-      const { activity, faults } = compileBlock(kindName, id, block.value as Parameters<typeof compileBlock>[2], context);
+      const { activity, faults } = compileBlock(
+        kindName,
+        id,
+        block.value as Parameters<typeof compileBlock>[2],
+        context,
+      );
       problems.push(...placeFaults(source, faults, block.locate));
       if (activity === null) continue;
       activities.push(activity);
@@ -97,7 +125,8 @@ export function compileLesson(file: string, text: string, library: Library, seed
   }
   const sorted = problems.toSorted(byPlace);
   const title = head?.title ?? null;
-  if (head === null || site === undefined || hasErrors(sorted)) return { plan: null, problems: sorted, title };
+  if (head === null || site === undefined || hasErrors(sorted))
+    return { plan: null, problems: sorted, title };
   const parts = lesson.parts.flatMap((part): readonly PlanPart[] => {
     if (part.part === 'prose') return [part];
     const id = ids.get(part.block);

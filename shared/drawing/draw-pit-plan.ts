@@ -44,14 +44,16 @@ export function drawPitPlan(pit: PitToDraw, finds: readonly FindToDraw[]): PitPl
     widthMm,
     heightMm,
     markup: inked(markup(marks) + north(widthMm) + planScale(heightMm)),
-    places: finds.flatMap((find) => laid.filter(({ id }) => id === find.id)).map(({ id, at, turnDegrees, enlarged, tag }) => ({
-      id,
-      xMm: round(at[0]),
-      yMm: round(at[1]),
-      turnDegrees,
-      enlarged: round(enlarged),
-      tag: { xMm: round(tag[0]), yMm: round(tag[1]) },
-    })),
+    places: finds
+      .flatMap((find) => laid.filter(({ id }) => id === find.id))
+      .map(({ id, at, turnDegrees, enlarged, tag }) => ({
+        id,
+        xMm: round(at[0]),
+        yMm: round(at[1]),
+        turnDegrees,
+        enlarged: round(enlarged),
+        tag: { xMm: round(tag[0]), yMm: round(tag[1]) },
+      })),
     tagSideMm: round(tagSideMm),
   };
 }
@@ -63,13 +65,35 @@ function north(widthMm: number): string {
   const top = PLAN_MARGIN_MM * 0.5 + size;
   const length = widthMm * 0.085;
   const marks: Mark[] = [
-    { ink: 'line', path: linePath([[x, top + length], [x, top]]), part: 'north' },
     {
-      ink: 'fill',
-      path: linePath([[x, top], [x - length * 0.14, top + length * 0.36], [x, top + length * 0.27]], true),
+      ink: 'line',
+      path: linePath([
+        [x, top + length],
+        [x, top],
+      ]),
       part: 'north',
     },
-    { ink: 'ridge', path: linePath([[x, top], [x + length * 0.14, top + length * 0.36], [x, top + length * 0.27]]), part: 'north' },
+    {
+      ink: 'fill',
+      path: linePath(
+        [
+          [x, top],
+          [x - length * 0.14, top + length * 0.36],
+          [x, top + length * 0.27],
+        ],
+        true,
+      ),
+      part: 'north',
+    },
+    {
+      ink: 'ridge',
+      path: linePath([
+        [x, top],
+        [x + length * 0.14, top + length * 0.36],
+        [x, top + length * 0.27],
+      ]),
+      part: 'north',
+    },
   ];
   return markup(marks) + inkText('N', x, top - size * 0.15, size, 'middle');
 }
@@ -86,5 +110,7 @@ function planScale(heightMm: number): string {
     { ink: 'fill', path: linePath(part(0, 100), true) + linePath(part(200, 300), true), part: 'scale-bar' },
     { ink: 'bar', path: linePath(part(0, 500), true), part: 'scale-bar' },
   ];
-  return markup(marks) + inkText('0', x, y + 38, 30, 'start') + inkText('50 cm', x + 500, y + 38, 30, 'middle');
+  return (
+    markup(marks) + inkText('0', x, y + 38, 30, 'start') + inkText('50 cm', x + 500, y + 38, 30, 'middle')
+  );
 }

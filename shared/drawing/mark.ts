@@ -55,7 +55,13 @@ function element(mark: Mark, path: string): string {
 }
 
 /** Words in a drawing, in mm. */
-export function inkText(words: string, x: number, y: number, sizeMm: number, anchor: 'start' | 'middle' | 'end'): string {
+export function inkText(
+  words: string,
+  x: number,
+  y: number,
+  sizeMm: number,
+  anchor: 'start' | 'middle' | 'end',
+): string {
   const write = (value: number): number => Math.round(value * 100) / 100;
   const where = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
   return `<text class="ink-text" fill="currentColor" stroke="none" font-size="${write(sizeMm)}" x="${write(x)}" y="${write(y)}"${where}>${words}</text>`;

@@ -59,7 +59,10 @@ export function litter(pit: PitToDraw, taken: readonly (readonly Point[])[], han
   const spot = (): Point => {
     const turn = hand.within(0, Math.PI * 2);
     const far = Math.sqrt(hand.within(0, 1)) * reach;
-    return [heart[0] + (Math.cos(turn) * far * pit.lengthMm) / 2, heart[1] + (Math.sin(turn) * far * pit.widthMm) / 2];
+    return [
+      heart[0] + (Math.cos(turn) * far * pit.lengthMm) / 2,
+      heart[1] + (Math.sin(turn) * far * pit.widthMm) / 2,
+    ];
   };
   const isFree = (at: Point, size: number): boolean => {
     const box: Point[] = [
@@ -75,7 +78,10 @@ export function litter(pit: PitToDraw, taken: readonly (readonly Point[])[], han
     const size = hand.within(9, 24);
     const at = spot();
     if (!isFree(at, size * 0.7)) continue;
-    const stone = lump(size, size * hand.within(0.65, 0.95), hand, 2.3, 0.06, 7, ([x, y]) => [x + at[0], y + at[1]]);
+    const stone = lump(size, size * hand.within(0.65, 0.95), hand, 2.3, 0.06, 7, ([x, y]) => [
+      x + at[0],
+      y + at[1],
+    ]);
     marks.push({ ink: 'stone', path: stone.path, part: 'stones' });
   }
   let flecks = '';
@@ -84,7 +90,10 @@ export function litter(pit: PitToDraw, taken: readonly (readonly Point[])[], han
     const size = hand.within(2, 5.5);
     if (!isFree(at, size)) continue;
     const turn = hand.within(0, 6);
-    flecks += linePath([away(at, turn, size), away(at, turn + 1.7, size * 0.6), away(at, turn + 3.6, size * 0.8)], true);
+    flecks += linePath(
+      [away(at, turn, size), away(at, turn + 1.7, size * 0.6), away(at, turn + 3.6, size * 0.8)],
+      true,
+    );
   }
   marks.push({ ink: 'fill', path: flecks, part: 'charcoal' });
   return marks;

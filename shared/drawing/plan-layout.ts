@@ -183,7 +183,13 @@ function layTags(
 }
 
 /** Places for a find's triangle, nearest first. */
-function tagPlaces(thing: Laid, laid: readonly Laid[], wall: Floor, sideMm: number, pressMm: number): Point[] {
+function tagPlaces(
+  thing: Laid,
+  laid: readonly Laid[],
+  wall: Floor,
+  sideMm: number,
+  pressMm: number,
+): Point[] {
   const result: Point[] = [];
   for (let step = 0; step < 24; step += 1) {
     const angle = -Math.PI / 4 + ((step % 2 === 0 ? 1 : -1) * Math.ceil(step / 2) * Math.PI) / 12;
@@ -191,7 +197,10 @@ function tagPlaces(thing: Laid, laid: readonly Laid[], wall: Floor, sideMm: numb
       const at: Point = [thing.at[0] + Math.cos(angle) * reach, thing.at[1] + Math.sin(angle) * reach];
       const room = triangleOf(at, sideMm * 1.15);
       if (touch(thing.corners, room)) continue;
-      if (room.every((corner) => isOnFloor(wall, corner)) && !laid.some((other) => touch(other.corners, room)))
+      if (
+        room.every((corner) => isOnFloor(wall, corner)) &&
+        !laid.some((other) => touch(other.corners, room))
+      )
         result.push(at);
       break;
     }

@@ -3,6 +3,14 @@ export { lessonHead, type LessonHead } from './lesson-head.ts';
 export { lineMap, type LineMap, type Point } from './point.ts';
 export { nearest } from './nearest.ts';
 export { placeFaults, problemAt, type Locate, type SourceText } from './place-faults.ts';
-export { byPlace, hasErrors, PROBLEM_CODES, type Fault, type Path, type Problem, type ProblemCode } from './problem.ts';
+export {
+  byPlace,
+  hasErrors,
+  PROBLEM_CODES,
+  type Fault,
+  type Path,
+  type Problem,
+  type ProblemCode,
+} from './problem.ts';
 export { readYaml } from './read-yaml.ts';
 export { shape } from './shape-faults.ts';

@@ -24,7 +24,8 @@ export function* everyNode(root: Nodes): Generator<{ readonly node: Nodes; reado
     if (next === undefined) return;
     yield next;
     if ('children' in next.node) {
-      for (const child of next.node.children.toReversed()) waiting.push({ node: child, depth: next.depth + 1 });
+      for (const child of next.node.children.toReversed())
+        waiting.push({ node: child, depth: next.depth + 1 });
     }
   }
 }

@@ -30,5 +30,9 @@ export function problemAt(
 }
 
 /** Faults that know only a path, as problems of their file. */
-export const placeFaults = (source: SourceText, faults: readonly Fault[], locate: Locate): readonly Problem[] =>
+export const placeFaults = (
+  source: SourceText,
+  faults: readonly Fault[],
+  locate: Locate,
+): readonly Problem[] =>
   faults.map((fault) => problemAt(source, locate(fault.path, fault.atKey ?? false), fault));

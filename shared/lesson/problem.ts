@@ -2,13 +2,21 @@ import type { Point } from './point.ts';
 
 /** Every code a problem may carry: noun, then fault, sorted. Each has words in help and a broken file in the tests. */
 export const PROBLEM_CODES = [
+  'aim-held',
+  'aim-unclear',
+  'aim-unheld',
+  'aim-unknown',
   'block-empty',
   'block-nested',
   'block-unclosed',
+  'bundle-over',
   'cell-unreadable',
   'column-missing',
   'column-repeated',
   'column-unknown',
+  'count-unfit',
+  'dead-end-final',
+  'door-never-opens',
   'file-empty',
   'file-too-long',
   'find-homeless',
@@ -17,6 +25,9 @@ export const PROBLEM_CODES = [
   'finds-look-alike',
   'finds-too-few',
   'finds-too-many',
+  'good-repeated',
+  'good-unknown',
+  'good-unused',
   'head-missing',
   'head-unclosed',
   'home-needless',
@@ -32,7 +43,10 @@ export const PROBLEM_CODES = [
   'minutes-over',
   'minutes-under',
   'nesting-deep',
+  'par-over',
   'picture-refused',
+  'return-spoils',
+  'return-unheld',
   'row-ragged',
   'site-unknown',
   'source-unknown',
@@ -40,13 +54,20 @@ export const PROBLEM_CODES = [
   'steps-circular',
   'steps-too-many',
   'steps-unordered',
+  'trader-idle',
+  'trader-repeated',
+  'traders-over',
   'tray-empty',
   'tray-overlap',
   'tray-repeated',
   'tray-unknown',
   'trays-too-many',
   'value-unfit',
+  'wants-rise',
   'word-unknown',
+  'world-too-large',
+  'world-trivial',
+  'world-unsolvable',
   'yaml-unreadable',
 ] as const;
 
@@ -98,4 +119,6 @@ export const hasErrors = (problems: readonly { readonly grade: ProblemGrade }[])
 
 /** Orders problems by place, then by code, so that the same file always tells them alike. */
 export const byPlace = (a: Problem, b: Problem): number =>
-  a.from.offset - b.from.offset || a.to.offset - b.to.offset || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
+  a.from.offset - b.from.offset ||
+  a.to.offset - b.to.offset ||
+  (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);

@@ -15,8 +15,7 @@ export interface RawBlock {
 }
 
 export type BodyPart =
-  | { readonly part: 'prose'; readonly html: string }
-  | { readonly part: 'block'; readonly block: RawBlock };
+  { readonly part: 'prose'; readonly html: string } | { readonly part: 'block'; readonly block: RawBlock };
 
 export interface Body {
   readonly parts: readonly BodyPart[];
@@ -37,7 +36,12 @@ const isFence = (slice: string): boolean => /^(?:`{3,}|~{3,})/.test(slice);
 
 function isClosed(slice: string): boolean {
   const fence = /^(?:`{3,}|~{3,})/.exec(slice)?.[0] ?? '```';
-  const last = slice.split(/\r\n|\n|\r/).slice(1).at(-1)?.trim() ?? '';
+  const last =
+    slice
+      .split(/\r\n|\n|\r/)
+      .slice(1)
+      .at(-1)
+      ?.trim() ?? '';
   return last.length >= fence.length && last.replaceAll(fence[0] ?? '`', '') === '';
 }
 
@@ -55,7 +59,10 @@ function offsetsOf(node: Code, slice: string, start: number): (offset: number) =
     return { valueStart, fileStart: start + sourceStart + Math.max(0, sourceLine.length - valueLine.length) };
   });
   return (offset) => {
-    const line = lineStarts.findLast(({ valueStart }) => valueStart <= offset) ?? { valueStart: 0, fileStart: start };
+    const line = lineStarts.findLast(({ valueStart }) => valueStart <= offset) ?? {
+      valueStart: 0,
+      fileStart: start,
+    };
     return line.fileStart + offset - line.valueStart;
   };
 }
@@ -88,7 +95,8 @@ export function readBody(source: SourceText, text: string, offset: number): Body
     else if ((node.type === 'link' || node.type === 'definition') && !isSafeLink(node.url)) {
       report(node, 'link-unsafe', fileWords.link(node.url));
     } else if (node.type === 'image') report(node, 'picture-refused', fileWords.picture(node.url));
-    else if (node.type === 'imageReference') report(node, 'picture-refused', fileWords.picture(node.identifier));
+    else if (node.type === 'imageReference')
+      report(node, 'picture-refused', fileWords.picture(node.identifier));
     else if (node.type === 'code' && depth > 1 && isFence(sliceOf(node))) {
       report(node, 'block-nested', fileWords.blockNested());
     }

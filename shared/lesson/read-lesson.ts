@@ -18,8 +18,7 @@ export interface LessonBlock {
 }
 
 export type LessonPart =
-  | { readonly part: 'prose'; readonly html: string }
-  | { readonly part: 'block'; readonly block: LessonBlock };
+  { readonly part: 'prose'; readonly html: string } | { readonly part: 'block'; readonly block: LessonBlock };
 
 /** A lesson file as read. The head is null where it does not fit; blocks that do not fit are left out. */
 export interface Lesson {
@@ -45,7 +44,10 @@ export function readLesson(file: string, given: string, kinds: Readonly<Record<s
   const shift = given.startsWith('\uFEFF') ? 1 : 0;
   const text = given.slice(shift);
   const source: SourceText = { file, lines: lineMap(text.slice(0, LONGEST_LESSON)), shift };
-  const refused = (code: 'file-empty' | 'file-too-long', words: ReturnType<typeof fileWords.empty>): Lesson => ({
+  const refused = (
+    code: 'file-empty' | 'file-too-long',
+    words: ReturnType<typeof fileWords.empty>,
+  ): Lesson => ({
     source,
     head: null,
     locateHead: nothing,
@@ -53,15 +55,28 @@ export function readLesson(file: string, given: string, kinds: Readonly<Record<s
     problems: [problemAt(source, { from: 0, to: 0 }, { code, grade: 'error', ...words })],
   });
   if (text.trim() === '') return refused('file-empty', fileWords.empty());
-  if (text.length > LONGEST_LESSON) return refused('file-too-long', fileWords.tooLong(text.length, LONGEST_LESSON));
+  if (text.length > LONGEST_LESSON)
+    return refused('file-too-long', fileWords.tooLong(text.length, LONGEST_LESSON));
 
   const problems: Problem[] = [];
   const cut = cutLesson(text);
   if (cut.fault === 'missing') {
-    problems.push(problemAt(source, { from: 0, to: 0 }, { code: 'head-missing', grade: 'error', ...fileWords.headMissing() }));
+    problems.push(
+      problemAt(
+        source,
+        { from: 0, to: 0 },
+        { code: 'head-missing', grade: 'error', ...fileWords.headMissing() },
+      ),
+    );
   }
   if (cut.fault === 'unclosed') {
-    problems.push(problemAt(source, { from: 0, to: 3 }, { code: 'head-unclosed', grade: 'error', ...fileWords.headUnclosed() }));
+    problems.push(
+      problemAt(
+        source,
+        { from: 0, to: 3 },
+        { code: 'head-unclosed', grade: 'error', ...fileWords.headUnclosed() },
+      ),
+    );
   }
 
   const readPart = <Data>(yaml: string, toFile: (offset: number) => number, schema: z.ZodType<Data>) => {
@@ -82,7 +97,9 @@ export function readLesson(file: string, given: string, kinds: Readonly<Record<s
 
   const headText = cut.head ?? { text: '', offset: 0 };
   const head =
-    cut.fault === null ? readPart(headText.text, (offset) => headText.offset + offset, lessonHead) : { value: null, locate: nothing };
+    cut.fault === null
+      ? readPart(headText.text, (offset) => headText.offset + offset, lessonHead)
+      : { value: null, locate: nothing };
 
   const body = readBody(source, cut.body.text, cut.body.offset);
   problems.push(...body.problems);
@@ -93,11 +110,19 @@ export function readLesson(file: string, given: string, kinds: Readonly<Record<s
       const near = nearest(block.kindName, known);
       const words = fileWords.kindUnknown(block.kindName, near, known);
       const replacement = near === null || block.kindName === '' ? {} : { replacement: near };
-      problems.push(problemAt(source, block.nameSpan, { code: 'kind-unknown', grade: 'error', ...words, ...replacement }));
+      problems.push(
+        problemAt(source, block.nameSpan, { code: 'kind-unknown', grade: 'error', ...words, ...replacement }),
+      );
       return null;
     }
     if (block.yaml.trim() === '') {
-      problems.push(problemAt(source, block.nameSpan, { code: 'block-empty', grade: 'error', ...fileWords.blockEmpty(block.kindName) }));
+      problems.push(
+        problemAt(source, block.nameSpan, {
+          code: 'block-empty',
+          grade: 'error',
+          ...fileWords.blockEmpty(block.kindName),
+        }),
+      );
       return null;
     }
     const { value, locate } = readPart(block.yaml, block.toFile, schema);

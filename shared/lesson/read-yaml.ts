@@ -33,8 +33,12 @@ function isTooDeep(text: string): boolean {
     if (depth > FLOW_DEEPEST) return true;
   }
   // Block nesting: "- - - - x" and ever deeper indents both need a column for each level.
-  return text.split('\n').some((line) => (/^(?:[ ]*[-?:] )*/.exec(line)?.[0].match(/[-?:] /g)?.length ?? 0) > FLOW_DEEPEST)
-    || /^ {160,}\S/m.test(text);
+  return (
+    text
+      .split('\n')
+      .some((line) => (/^(?:[ ]*[-?:] )*/.exec(line)?.[0].match(/[-?:] /g)?.length ?? 0) > FLOW_DEEPEST) ||
+    /^ {160,}\S/m.test(text)
+  );
 }
 
 /**
@@ -50,21 +54,32 @@ export function readYaml(text: string): YamlData {
   const locate = (path: Path, atKey = false): Span => {
     for (let length = path.length; length >= 0; length -= 1) {
       const place = places.get(JSON.stringify(path.slice(0, length)));
-      if (place !== undefined) return atKey && length === path.length && place.key !== null ? place.key : place.value;
+      if (place !== undefined)
+        return atKey && length === path.length && place.key !== null ? place.key : place.value;
     }
     return whole;
   };
-  const fault = (code: Fault['code'], span: Span, words: Pick<Fault, 'expected' | 'received' | 'mend'>): void => {
+  const fault = (
+    code: Fault['code'],
+    span: Span,
+    words: Pick<Fault, 'expected' | 'received' | 'mend'>,
+  ): void => {
     faults.push({ code, grade: 'error', span, ...words });
   };
   if (isTooDeep(text)) {
     fault('yaml-unreadable', { from: 0, to: Math.min(1, text.length) }, yamlWords.tooDeep());
     return { data: undefined, faults, locate };
   }
-  const document = parseDocument(text, { strict: true, uniqueKeys: true, prettyErrors: false, logLevel: 'silent' });
+  const document = parseDocument(text, {
+    strict: true,
+    uniqueKeys: true,
+    prettyErrors: false,
+    logLevel: 'silent',
+  });
   for (const error of document.errors) {
     const [from, to] = error.pos;
-    if (error.code === 'DUPLICATE_KEY') fault('key-repeated', { from, to }, yamlWords.repeated(text.slice(from, to)));
+    if (error.code === 'DUPLICATE_KEY')
+      fault('key-repeated', { from, to }, yamlWords.repeated(text.slice(from, to)));
     else fault('yaml-unreadable', { from, to: Math.max(to, from) }, yamlWords.unreadable(error.code));
   }
 
@@ -73,7 +88,13 @@ export function readYaml(text: string): YamlData {
     return range ? { from: range[0], to: Math.max(range[0], range[1]) } : null;
   };
 
-  const readPair = (pair: Pair, path: Path, parent: Span, depth: number, into: Record<string, unknown>): void => {
+  const readPair = (
+    pair: Pair,
+    path: Path,
+    parent: Span,
+    depth: number,
+    into: Record<string, unknown>,
+  ): void => {
     // A pair of a parsed document holds nodes.
     const keyNode = pair.key as Node | null;
     const keySpan = spanOf(keyNode) ?? parent;
@@ -91,7 +112,13 @@ export function readYaml(text: string): YamlData {
     into[key] = readNode(valueNode, here, spanOf(valueNode) ?? keySpan, depth + 1, keySpan);
   };
 
-  const readNode = (node: Node | null, path: Path, fallback: Span, depth: number, key: Span | null): unknown => {
+  const readNode = (
+    node: Node | null,
+    path: Path,
+    fallback: Span,
+    depth: number,
+    key: Span | null,
+  ): unknown => {
     const span = spanOf(node) ?? fallback;
     places.set(JSON.stringify(path), { key, value: span });
     if (depth > DEEPEST) {
@@ -108,11 +135,13 @@ export function readYaml(text: string): YamlData {
       return into;
     }
     if (isSeq(node)) {
-      return node.items.map((item, index) => readNode(item as Node | null, [...path, index], span, depth + 1, null));
+      return node.items.map((item, index) =>
+        readNode(item as Node | null, [...path, index], span, depth + 1, null),
+      );
     }
     return isScalar(node) ? node.value : null;
   };
 
-  const data = document.contents === null ? undefined : readNode(document.contents as Node, [], whole, 0, null);
+  const data = document.contents === null ? undefined : readNode(document.contents, [], whole, 0, null);
   return { data, faults, locate };
 }

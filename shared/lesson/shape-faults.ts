@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import type * as z from 'zod';
 import { nameValue, shapeWords } from '../words/en/problems.ts';
 import { nearest } from './nearest.ts';
 import type { Fault, Path, ProblemCode } from './problem.ts';
@@ -37,15 +37,19 @@ function keysAt(schema: z.core.$ZodType, path: Path): readonly string[] {
     const next = shape[String(step)];
     return next === undefined ? [] : keysAt(next, rest);
   }
-  if (def.type === 'array' && step !== undefined) return keysAt((here as z.core.$ZodArray)._zod.def.element, rest);
-  if (def.type === 'record' && step !== undefined) return keysAt((here as z.core.$ZodRecord)._zod.def.valueType, rest);
+  if (def.type === 'array' && step !== undefined)
+    return keysAt((here as z.core.$ZodArray)._zod.def.element, rest);
+  if (def.type === 'record' && step !== undefined)
+    return keysAt((here as z.core.$ZodRecord)._zod.def.valueType, rest);
   return [];
 }
 
 function valueAt(data: unknown, path: Path): unknown {
   return path.reduce<unknown>(
     (value, step) =>
-      typeof value === 'object' && value !== null ? (value as Record<string | number, unknown>)[step] : undefined,
+      typeof value === 'object' && value !== null
+        ? (value as Record<string | number, unknown>)[step]
+        : undefined,
     data,
   );
 }
@@ -59,7 +63,8 @@ const error = (
 
 function wordFault(path: Path, known: readonly string[], value: unknown): Fault {
   const written = typeof value === 'string' || typeof value === 'number' ? String(value) : null;
-  if (written === null) return error('value-unfit', path, shapeWords.wrongType(`one of: ${known.join(', ')}`, value));
+  if (written === null)
+    return error('value-unfit', path, shapeWords.wrongType(`one of: ${known.join(', ')}`, value));
   const near = nearest(written, known);
   return error(
     'word-unknown',
@@ -71,22 +76,35 @@ function wordFault(path: Path, known: readonly string[], value: unknown): Fault 
 
 /** The branch of a union that the value was meant for: the one whose faults lie deepest inside it. */
 function branch(errors: readonly (readonly z.core.$ZodIssue[])[]): readonly z.core.$ZodIssue[] | null {
-  const meant = errors.filter((issues) => issues.every((issue) => issue.path.length > 0 || issue.code !== 'invalid_type'));
+  const meant = errors.filter((issues) =>
+    issues.every((issue) => issue.path.length > 0 || issue.code !== 'invalid_type'),
+  );
   return meant.length === 0 ? null : (meant.toSorted((a, b) => a.length - b.length)[0] ?? null);
 }
 
-function issueFaults(schema: z.core.$ZodType, data: unknown, issue: z.core.$ZodIssue, base: Path): readonly Fault[] {
+function issueFaults(
+  schema: z.core.$ZodType,
+  data: unknown,
+  issue: z.core.$ZodIssue,
+  base: Path,
+): readonly Fault[] {
   // Paths in plain data hold only texts and numbers.
   const path = [...base, ...(issue.path as (string | number)[])];
   const value = valueAt(data, path);
   switch (issue.code) {
     case 'unrecognized_keys': {
       const known = keysAt(schema, path);
-      const present = Object.keys((value ?? {}) as object);
+      const present = Object.keys(value ?? {});
       return issue.keys.map((key) => {
-        const near = nearest(key, known.filter((word) => !present.includes(word)));
+        const near = nearest(
+          key,
+          known.filter((word) => !present.includes(word)),
+        );
         const replacement = near === null ? {} : { replacement: near };
-        return error('key-unknown', [...path, key], shapeWords.unknownKey(key, near, known), { atKey: true, ...replacement });
+        return error('key-unknown', [...path, key], shapeWords.unknownKey(key, near, known), {
+          atKey: true,
+          ...replacement,
+        });
       });
     }
     case 'invalid_type': {
@@ -108,30 +126,54 @@ function issueFaults(schema: z.core.$ZodType, data: unknown, issue: z.core.$ZodI
     }
     case 'invalid_union': {
       if (value === undefined && typeof path.at(-1) === 'string') {
-        return [error('key-missing', path, shapeWords.missing(String(path.at(-1)), 'see the help page for its forms'))];
+        return [
+          error(
+            'key-missing',
+            path,
+            shapeWords.missing(String(path.at(-1)), 'see the help page for its forms'),
+          ),
+        ];
       }
       const meant = branch(issue.errors);
       if (meant !== null) return meant.flatMap((inner) => issueFaults(schema, data, inner, path));
       const forms = issue.errors.flatMap((issues) =>
         issues.flatMap((inner) =>
-          inner.code === 'invalid_type' ? [typeName(inner.expected)] : inner.code === 'invalid_value' ? inner.values.map((word) => `"${String(word)}"`) : [],
+          inner.code === 'invalid_type'
+            ? [typeName(inner.expected)]
+            : inner.code === 'invalid_value'
+              ? inner.values.map((word) => `"${String(word)}"`)
+              : [],
         ),
       );
-      return [error('value-unfit', path, shapeWords.wrongType([...new Set(forms)].join(', or ') || 'another value', value))];
+      return [
+        error(
+          'value-unfit',
+          path,
+          shapeWords.wrongType([...new Set(forms)].join(', or ') || 'another value', value),
+        ),
+      ];
     }
     case 'invalid_format':
     case 'not_multiple_of':
     case 'invalid_key':
     case 'invalid_element':
     case 'custom':
-      return [error('value-unfit', path, { expected: issue.message, received: nameValue(value), mend: `write ${issue.message}` })];
+      return [
+        error('value-unfit', path, {
+          expected: issue.message,
+          received: nameValue(value),
+          mend: `write ${issue.message}`,
+        }),
+      ];
     default:
       return issue satisfies never;
   }
 }
 
 /** Data that fits its schema, or the faults that say why it does not. */
-export type Shaped<Data> = { readonly value: Data; readonly faults: readonly [] } | { readonly value: null; readonly faults: readonly Fault[] };
+export type Shaped<Data> =
+  | { readonly value: Data; readonly faults: readonly [] }
+  | { readonly value: null; readonly faults: readonly Fault[] };
 
 /**
  * Holds outside data against a schema; one fault for each thing wrong, with the nearest known word.

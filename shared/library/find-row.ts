@@ -26,7 +26,10 @@ export interface FindRow {
   readonly note?: string | undefined;
 }
 
-const present = <Key extends string, Value>(key: Key, value: Value | undefined): { readonly [K in Key]?: Value } =>
+const present = <Key extends string, Value>(
+  key: Key,
+  value: Value | undefined,
+): { readonly [K in Key]?: Value } =>
   // The computed key is the one named in the type.
   (value === undefined ? {} : { [key]: value }) as { readonly [K in Key]?: Value };
 
@@ -41,7 +44,12 @@ function massFault(row: FindRow, vocabulary: Vocabulary): Fault | null {
   const greatestG = factor.greatest * density.value * boxCm3;
   // A mass written to the nearest tenth may be out by half of one.
   if (massG + 0.05 >= leastG && massG - 0.05 <= greatestG) return null;
-  return { code: 'mass-doubtful', grade: 'caution', path: ['mass-g'], ...findWords.massDoubtful(massG, leastG, greatestG) };
+  return {
+    code: 'mass-doubtful',
+    grade: 'caution',
+    path: ['mass-g'],
+    ...findWords.massDoubtful(massG, leastG, greatestG),
+  };
 }
 
 /** One row of a record as a find, its words matched to the vocabulary; or the faults that stand in the way. */
@@ -61,7 +69,13 @@ export function makeFind(
     const words = known.map((term) => term.id);
     const near = nearest(row[id], words);
     const replacement = near === null ? {} : { replacement: near };
-    faults.push({ code: 'word-unknown', grade: 'error', path: [id], ...findWords.wordUnknown(id, row[id], near, words), ...replacement });
+    faults.push({
+      code: 'word-unknown',
+      grade: 'error',
+      path: [id],
+      ...findWords.wordUnknown(id, row[id], near, words),
+      ...replacement,
+    });
     return written;
   };
   const attributes = {

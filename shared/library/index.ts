@@ -1,5 +1,16 @@
 export { BANDS, youngest, type Band } from './bands.ts';
-export { ATTRIBUTES, pitOfFind, type Attribute, type BandLimits, type Find, type Library, type Pit, type Site, type Source, type Vocabulary } from './library.ts';
+export {
+  ATTRIBUTES,
+  pitOfFind,
+  type Attribute,
+  type BandLimits,
+  type Find,
+  type Library,
+  type Pit,
+  type Site,
+  type Source,
+  type Vocabulary,
+} from './library.ts';
 export { readBands } from './read-bands.ts';
 export { readCounts } from './read-counts.ts';
 export { readCsv } from './read-csv.ts';

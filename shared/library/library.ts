@@ -63,7 +63,13 @@ export interface Site {
   readonly status: Status;
   readonly story: string;
   readonly organisation: string;
-  readonly period: { readonly label: string; readonly fromBce: number; readonly toBce: number; readonly status: Status; readonly note: string };
+  readonly period: {
+    readonly label: string;
+    readonly fromBce: number;
+    readonly toBce: number;
+    readonly status: Status;
+    readonly note: string;
+  };
   readonly soils: string;
   readonly pits: readonly Pit[];
 }

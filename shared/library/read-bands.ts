@@ -20,19 +20,17 @@ const bandsFile = z.strictObject({
         'reads-alone': z.boolean(),
         status: z.enum(STATUSES),
       })
-      .transform(
-        (limits): BandLimits => ({
-          band: limits.band,
-          label: limits.label,
-          minutesPerActivity: limits['minutes-per-activity'],
-          minutesPerSitting: limits['minutes-per-sitting'],
-          trays: limits.trays,
-          finds: limits.finds,
-          secondsPerFind: limits['seconds-per-find'],
-          readsAlone: limits['reads-alone'],
-          status: limits.status,
-        }),
-      ),
+      .transform((limits): BandLimits => ({
+        band: limits.band,
+        label: limits.label,
+        minutesPerActivity: limits['minutes-per-activity'],
+        minutesPerSitting: limits['minutes-per-sitting'],
+        trays: limits.trays,
+        finds: limits.finds,
+        secondsPerFind: limits['seconds-per-find'],
+        readsAlone: limits['reads-alone'],
+        status: limits.status,
+      })),
   ),
 });
 

@@ -43,7 +43,12 @@ export interface FoundRow {
  * Reads a finds table (RFC 4180, first row the column names, in any order and any capitals) into the same finds a
  * site file holds.
  */
-export function readFindsTable(file: string, text: string, vocabulary: Vocabulary, status: Status): FindsTable {
+export function readFindsTable(
+  file: string,
+  text: string,
+  vocabulary: Vocabulary,
+  status: Status,
+): FindsTable {
   const shift = text.startsWith('\uFEFF') ? 1 : 0;
   const source: SourceText = { file, lines: lineMap(text.slice(shift)), shift };
   const problems: Problem[] = [];
@@ -56,10 +61,12 @@ export function readFindsTable(file: string, text: string, vocabulary: Vocabular
     const span = { from: cell.from - shift, to: cell.to - shift };
     problems.push(problemAt(source, span, { code, grade: 'error', ...words, ...more }));
   };
-  const replacing = (word: string | null): { replacement?: string } => (word === null ? {} : { replacement: word });
+  const replacing = (word: string | null): { replacement?: string } =>
+    word === null ? {} : { replacement: word };
 
   const { rows, unclosedAt } = readCsv(text);
-  if (unclosedAt !== null) report({ from: unclosedAt, to: unclosedAt + 1 }, 'cell-unreadable', findWords.quoteUnclosed());
+  if (unclosedAt !== null)
+    report({ from: unclosedAt, to: unclosedAt + 1 }, 'cell-unreadable', findWords.quoteUnclosed());
   const [header, ...body] = rows;
   if (header === undefined) {
     report({ from: shift, to: shift }, 'file-empty', findWords.tableEmpty());
@@ -70,7 +77,12 @@ export function readFindsTable(file: string, text: string, vocabulary: Vocabular
     const column = COLUMNS.find((known) => known === slug(cell.text));
     if (column === undefined) {
       const near = nearest(cell.text, COLUMNS.map(spaced));
-      report(cell, 'column-unknown', findWords.columnUnknown(cell.text, near, COLUMNS.map(spaced)), replacing(near));
+      report(
+        cell,
+        'column-unknown',
+        findWords.columnUnknown(cell.text, near, COLUMNS.map(spaced)),
+        replacing(near),
+      );
     } else if (columnAt.has(column)) report(cell, 'column-repeated', findWords.columnRepeated(cell.text));
     else columnAt.set(column, index);
   }
@@ -85,7 +97,8 @@ export function readFindsTable(file: string, text: string, vocabulary: Vocabular
       return null;
     }
     const errorsBefore = problems.length;
-    const cellOf = (column: string): Cell => row[columnAt.get(column as Column) ?? -1] ?? { text: '', from: start.from, to: start.from };
+    const cellOf = (column: string): Cell =>
+      row[columnAt.get(column as Column) ?? -1] ?? { text: '', from: start.from, to: start.from };
     const wordOf = (column: Column): string => cellOf(column).text.trim();
     const numberOf = (column: Column): number => {
       const written = wordOf(column);
@@ -98,10 +111,16 @@ export function readFindsTable(file: string, text: string, vocabulary: Vocabular
       const word = known.find((candidate) => candidate === written);
       if (word !== undefined) return word;
       const near = nearest(written, known);
-      report(cellOf(column), 'word-unknown', findWords.cellWord(spaced(column), wordOf(column), near, known), replacing(near));
+      report(
+        cellOf(column),
+        'word-unknown',
+        findWords.cellWord(spaced(column), wordOf(column), near, known),
+        replacing(near),
+      );
       return null;
     };
-    const maybe = <Value>(column: Column, value: () => Value): Value | undefined => (wordOf(column) === '' ? undefined : value());
+    const maybe = <Value>(column: Column, value: () => Value): Value | undefined =>
+      wordOf(column) === '' ? undefined : value();
     const state = choiceOf('state', STATES);
     const role = choiceOf('role', ROLES);
     const found: FindRow = {
@@ -126,7 +145,10 @@ export function readFindsTable(file: string, text: string, vocabulary: Vocabular
     if (problems.length > errorsBefore) return null;
     const { find, faults } = makeFind(wordOf('pit'), found, vocabulary, status);
     for (const { code, grade, path, replacement, expected, received, mend } of faults) {
-      const more = { ...(replacement === undefined ? {} : { replacement }), ...(grade === 'caution' ? { grade } : {}) };
+      const more = {
+        ...(replacement === undefined ? {} : { replacement }),
+        ...(grade === 'caution' ? { grade } : {}),
+      };
       report(cellOf(String(path[0])), code, { expected, received, mend }, more);
     }
     if (find === null) return null;

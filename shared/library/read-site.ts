@@ -73,21 +73,31 @@ export interface TableText {
 /**
  * Reads a site: its pits, and its finds from the file itself and from any finds tables beside it.
  */
-export function readSite(file: string, text: string, tables: readonly TableText[], vocabulary: Vocabulary): ReadFile<Site> {
+export function readSite(
+  file: string,
+  text: string,
+  tables: readonly TableText[],
+  vocabulary: Vocabulary,
+): ReadFile<Site> {
   const read = readYamlFile(file, text, siteFile);
   if (read.value === null) return { ...read, value: null };
   const raw = read.value;
   const faults: Fault[] = [];
   const problems: Problem[] = [];
   const finds: Find[] = [];
-  const take = (find: Find, fault: (code: Fault['code'], key: string, words: Omit<Fault, 'code' | 'grade' | 'path'>) => void): void => {
+  const take = (
+    find: Find,
+    fault: (code: Fault['code'], key: string, words: Omit<Fault, 'code' | 'grade' | 'path'>) => void,
+  ): void => {
     const pit = raw.pits.find(({ id }) => id === find.pit);
     const pitIds = raw.pits.map(({ id }) => id);
-    if (pit === undefined) fault('find-unknown', 'pit', findWords.pitUnknown(find.pit, nearest(find.pit, pitIds), pitIds));
+    if (pit === undefined)
+      fault('find-unknown', 'pit', findWords.pitUnknown(find.pit, nearest(find.pit, pitIds), pitIds));
     else if (!pit.fills.some(({ context }) => context === find.context)) {
       const contexts = pit.fills.map(({ context }) => String(context));
       fault('find-unknown', 'context', findWords.contextUnknown(find.context, find.pit, contexts));
-    } else if (finds.some(({ id }) => id === find.id)) fault('find-repeated', 'small-find', findWords.findRepeated(find.id));
+    } else if (finds.some(({ id }) => id === find.id))
+      fault('find-repeated', 'small-find', findWords.findRepeated(find.id));
     else finds.push(find);
   };
   for (const [pitIndex, pit] of raw.pits.entries()) {
@@ -96,33 +106,34 @@ export function readSite(file: string, text: string, tables: readonly TableText[
       const made = makeFind(pit.id, row, vocabulary, raw.status);
       faults.push(...made.faults.map((fault) => ({ ...fault, path: [...base, ...fault.path] })));
       if (made.find !== null) {
-        take(made.find, (code, key, words) => faults.push({ code, grade: 'error', path: [...base, key], ...words }));
+        take(made.find, (code, key, words) =>
+          faults.push({ code, grade: 'error', path: [...base, key], ...words }),
+        );
       }
     }
   }
   for (const table of tables) {
     const read = readFindsTable(table.file, table.text, vocabulary, raw.status);
     problems.push(...read.problems);
-    for (const row of read.rows) take(row.find, (code, key, words) => problems.push(row.problem(code, key, words)));
+    for (const row of read.rows)
+      take(row.find, (code, key, words) => problems.push(row.problem(code, key, words)));
   }
-  const pits = raw.pits.map(
-    (pit): Pit => ({
-      id: pit.id,
-      cut: pit.cut,
-      centre: { eastM: pit.centre['east-m'], northM: pit.centre['north-m'] },
-      topLevelMOd: pit['top-level-m-od'],
-      lengthMm: pit['length-mm'],
-      widthMm: pit['width-mm'],
-      depthMm: pit['depth-mm'],
-      profile: pit.profile,
-      fills: pit.fills.map((fill) => ({
-        context: fill.context,
-        description: fill.description,
-        thicknessMm: fill['thickness-mm'],
-      })),
-      finds: finds.filter((find) => find.pit === pit.id),
-    }),
-  );
+  const pits = raw.pits.map((pit): Pit => ({
+    id: pit.id,
+    cut: pit.cut,
+    centre: { eastM: pit.centre['east-m'], northM: pit.centre['north-m'] },
+    topLevelMOd: pit['top-level-m-od'],
+    lengthMm: pit['length-mm'],
+    widthMm: pit['width-mm'],
+    depthMm: pit['depth-mm'],
+    profile: pit.profile,
+    fills: pit.fills.map((fill) => ({
+      context: fill.context,
+      description: fill.description,
+      thicknessMm: fill['thickness-mm'],
+    })),
+    finds: finds.filter((find) => find.pit === pit.id),
+  }));
   const site: Site = {
     id: raw.id,
     name: raw.name,

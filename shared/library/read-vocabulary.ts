@@ -1,5 +1,12 @@
 import * as z from 'zod';
-import { ATTRIBUTES, type AttributeWords, type Material, type ObjectType, type Term, type Vocabulary } from './library.ts';
+import {
+  ATTRIBUTES,
+  type AttributeWords,
+  type Material,
+  type ObjectType,
+  type Term,
+  type Vocabulary,
+} from './library.ts';
 import { readYamlFile, type ReadFile } from './read-yaml-file.ts';
 import { STATUSES } from './status.ts';
 
@@ -21,7 +28,9 @@ const vocabularyFile = z.strictObject({
       signs: z.partialRecord(attributeWord, z.string()).optional(),
     }),
   ),
-  densities: z.array(z.strictObject({ material: z.string(), value: z.number().positive(), status: z.enum(STATUSES) })),
+  densities: z.array(
+    z.strictObject({ material: z.string(), value: z.number().positive(), status: z.enum(STATUSES) }),
+  ),
 });
 
 /**
@@ -39,18 +48,21 @@ export function readVocabulary(file: string, text: string): ReadFile<Vocabulary>
       shapeFactor: factor ?? null,
     }),
   );
-  const attributes = read.value.attributes.map(
-    (words): AttributeWords => ({
-      id: words.id,
-      label: words.label,
-      question: words.question,
-      values: words.id === 'object-type' ? objectTypes : words.values.map(known),
-    }),
-  );
+  const attributes = read.value.attributes.map((words): AttributeWords => ({
+    id: words.id,
+    label: words.label,
+    question: words.question,
+    values: words.id === 'object-type' ? objectTypes : words.values.map(known),
+  }));
   const densities = read.value.densities;
-  const materials = (attributes.find(({ id }) => id === 'material')?.values ?? []).map((material): Material => {
-    const density = densities.find((entry) => entry.material === material.id);
-    return { ...material, densityGPerCm3: density === undefined ? null : { value: density.value, status: density.status } };
-  });
+  const materials = (attributes.find(({ id }) => id === 'material')?.values ?? []).map(
+    (material): Material => {
+      const density = densities.find((entry) => entry.material === material.id);
+      return {
+        ...material,
+        densityGPerCm3: density === undefined ? null : { value: density.value, status: density.status },
+      };
+    },
+  );
   return { ...read, value: { attributes, objectTypes, materials } };
 }

@@ -5,8 +5,13 @@ const resolve = (entry: Entry, band: Band): Template =>
   typeof entry === 'object' && 'otherwise' in entry ? (entry.bands[band] ?? entry.otherwise) : entry;
 
 /** A section of the catalogue as one band reads it. */
-export function wordsFor<Section extends Readonly<Record<string, Entry>>>(section: Section, band: Band): Words<Section> {
-  const resolved = Object.fromEntries(Object.entries(section).map(([key, entry]) => [key, resolve(entry, band)]));
+export function wordsFor<Section extends Readonly<Record<string, Entry>>>(
+  section: Section,
+  band: Band,
+): Words<Section> {
+  const resolved = Object.fromEntries(
+    Object.entries(section).map(([key, entry]) => [key, resolve(entry, band)]),
+  );
   // The keys are those of the section.
   return resolved as Words<Section>;
 }

@@ -8,10 +8,15 @@ import { libraryFor } from './library-for.ts';
 import { showProblem } from './show-problem.ts';
 
 /** Checks one file by what it is: a lesson, a site (`.yaml`), or a finds table (`.csv`). */
-async function checkFile(file: string, named: string | undefined, io: Io): Promise<{ problems: readonly Problem[]; text: string }> {
+async function checkFile(
+  file: string,
+  named: string | undefined,
+  io: Io,
+): Promise<{ problems: readonly Problem[]; text: string }> {
   const text = await io.read(file);
   const { library, problems } = await libraryFor(file, named, io);
-  if (file.endsWith('.csv')) return { text, problems: readFindsTable(file, text, library.vocabulary, 'ASM').problems };
+  if (file.endsWith('.csv'))
+    return { text, problems: readFindsTable(file, text, library.vocabulary, 'ASM').problems };
   if (file.endsWith('.yaml') || file.endsWith('.yml')) {
     return { text, problems: readSite(file, text, [], library.vocabulary).problems };
   }
@@ -36,7 +41,8 @@ export async function check(argv: readonly string[], io: Io): Promise<ExitCode> 
   for (const file of positionals) {
     const { problems, text } = await checkFile(file, values.content, io);
     all.push(...problems);
-    if (values.json !== true) for (const problem of problems) io.write(showProblem(problem, problem.file === file ? text : null));
+    if (values.json !== true)
+      for (const problem of problems) io.write(showProblem(problem, problem.file === file ? text : null));
   }
   if (values.json === true) {
     const rows = all.map((problem) => ({

@@ -7,7 +7,10 @@ import { siteFile } from '../../shared/library/index.ts';
 // Run before the site is built: the shapes of the files as JSON Schema, for editors that complete and underline.
 const folder = 'public/schema';
 const write = (name: string, schema: z.ZodType): Promise<void> =>
-  writeFile(`${folder}/${name}.json`, `${JSON.stringify(z.toJSONSchema(schema, { target: 'draft-7', io: 'input' }), null, 2)}\n`);
+  writeFile(
+    `${folder}/${name}.json`,
+    `${JSON.stringify(z.toJSONSchema(schema, { target: 'draft-7', io: 'input' }), null, 2)}\n`,
+  );
 
 await mkdir(folder, { recursive: true });
 await write('lesson-head', lessonHead);

@@ -1,5 +1,11 @@
 import { parseArgs } from 'node:util';
-import { isKindName, playSchemas, score as scorePlay, type Activity, type PlayOf } from '../../shared/activities/index.ts';
+import {
+  isKindName,
+  playSchemas,
+  score as scorePlay,
+  type Activity,
+  type PlayOf,
+} from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { readYamlFile } from '../../shared/library/index.ts';
@@ -39,19 +45,38 @@ export async function score(argv: readonly string[], io: Io): Promise<ExitCode> 
   for (const [index, play] of plays.entries()) {
     const activity = plan.activities.find(({ id }) => id === play.activity);
     if (activity === undefined || !isKindName(activity.kind)) {
-      io.complain(commandWords.playWithoutActivity(playsPath, index, play.activity, plan.activities.map(({ id }) => id)));
+      io.complain(
+        commandWords.playWithoutActivity(
+          playsPath,
+          index,
+          play.activity,
+          plan.activities.map(({ id }) => id),
+        ),
+      );
       hasFailed = true;
       continue;
     }
     const shaped = playSchemas[activity.kind].safeParse(play);
     if (!shaped.success) {
-      io.complain(commandWords.playUnfit(playsPath, index, shaped.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`)));
+      io.complain(
+        commandWords.playUnfit(
+          playsPath,
+          index,
+          shaped.error.issues.map(({ path, message }) => `${path.join('.')}: ${message}`),
+        ),
+      );
       hasFailed = true;
       continue;
     }
     // The play passed the schema of this activity's own kind.
-    const result = scorePlay(activity as Activity, shaped.data as PlayOf<Activity['kind']>);
-    results.push({ activity: activity.id, kind: activity.kind, score: result.score, guess: result.guess, working: result.working });
+    const result = scorePlay(activity, shaped.data as PlayOf<Activity['kind']>);
+    results.push({
+      activity: activity.id,
+      kind: activity.kind,
+      score: result.score,
+      guess: result.guess,
+      working: result.working,
+    });
   }
   io.write(`${JSON.stringify(results, null, 2)}\n`);
   return hasFailed ? 1 : 0;

@@ -1,4 +1,11 @@
-import { drawFind, drawPitPlan, type Drawing, type FindToDraw, type PitPlan, type PitToDraw } from '../../shared/drawing/index.ts';
+import {
+  drawFind,
+  drawPitPlan,
+  type Drawing,
+  type FindToDraw,
+  type PitPlan,
+  type PitToDraw,
+} from '../../shared/drawing/index.ts';
 
 /** A face for small places; the full drawing with its edge, section and scale for the hand and the cards. */
 export type Cut = 'face' | 'full';
@@ -18,7 +25,10 @@ function once<Value>(kept: Map<string, Value>, key: string, draw: () => Value): 
 /** A find's drawing. The key is all that it is drawn from, so a changed find is drawn anew. */
 export const drawnFind = (find: FindToDraw, cut: Cut): Drawing =>
   once(finds, `${cut} ${JSON.stringify(find)}`, () =>
-    drawFind(find, cut === 'face' ? { view: 'face', detail: 'small' } : { view: 'full', detail: 'large', scaleBar: true }),
+    drawFind(
+      find,
+      cut === 'face' ? { view: 'face', detail: 'small' } : { view: 'full', detail: 'large', scaleBar: true },
+    ),
   );
 
 /** A pit's plan with its finds. */
@@ -26,4 +36,5 @@ export const drawnPlan = (pit: PitToDraw, inPit: readonly FindToDraw[]): PitPlan
   once(plans, JSON.stringify([pit, inPit]), () => drawPitPlan(pit, inPit));
 
 /** The `viewBox` of a drawing as SVG writes it. */
-export const viewBoxOf = ({ viewBox: { x, y, width, height } }: Drawing): string => `${x} ${y} ${width} ${height}`;
+export const viewBoxOf = ({ viewBox: { x, y, width, height } }: Drawing): string =>
+  `${x} ${y} ${width} ${height}`;

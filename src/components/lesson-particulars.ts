@@ -6,10 +6,14 @@ import { catalogues, say } from '../../shared/words/index.ts';
 /** What stands in the title block of a lesson: where, for whom, how long. */
 export function lessonParticulars(plan: Plan): readonly { readonly name: string; readonly value: string }[] {
   const words = catalogues.en.site;
-  const pits = [...new Set(plan.activities.flatMap((activity) => shownFinds(activity).map(({ id }) => pitOfFind(id))))].toSorted();
+  const pits = [
+    ...new Set(plan.activities.flatMap((activity) => shownFinds(activity).map(({ id }) => pitOfFind(id)))),
+  ].toSorted();
   return [
     { name: words.titleSite, value: plan.site.code },
-    ...(pits.length === 0 ? [] : [{ name: words.titlePit, value: pits.map((pit) => pit.replace(/^P/, '')).join(', ') }]),
+    ...(pits.length === 0
+      ? []
+      : [{ name: words.titlePit, value: pits.map((pit) => pit.replace(/^P/, '')).join(', ') }]),
     { name: words.titleFor, value: catalogues.en.agesOf(plan.bands) },
     { name: words.titleTime, value: say(words.minutesLong, { minutes: plan.minutes }) },
   ];

@@ -4,7 +4,8 @@ import { catalogues, say } from '../../shared/words/index.ts';
 const words = catalogues.en.site;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
-  order: ({ steps, validOrders }) => say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
+  order: ({ steps, validOrders }) =>
+    say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
   sort: ({ finds, question }) => {
     const pits = [...new Set(finds.map(({ pit }) => pit.replace(/^P/, '')))].toSorted();
     return say(words.notesSort, {
@@ -16,4 +17,5 @@ const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } =
 };
 
 /** What pupils do in an activity, in one line of the teacher notes. */
-export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: K }): string => lines[activity.kind](activity);
+export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: K }): string =>
+  lines[activity.kind](activity);

@@ -2,7 +2,12 @@ import type { Plan } from '../../shared/compile/index.ts';
 import { catalogues } from '../../shared/words/index.ts';
 
 /** The bands of a lesson's ranging rod: each part in order, named as short as it can be. */
-export function rodParts(plan: Plan): readonly { readonly id: string; readonly name: string; readonly href: string; readonly isActivity: boolean }[] {
+export function rodParts(plan: Plan): readonly {
+  readonly id: string;
+  readonly name: string;
+  readonly href: string;
+  readonly isActivity: boolean;
+}[] {
   const words = catalogues.en.site;
   return plan.parts.map((part, index) => {
     if (part.part === 'activity') {

@@ -32,7 +32,11 @@ export function sortScreen(
   ];
   let view: PlanView | null = null;
   if (activity.pit !== null) {
-    const drawn = drawnPlan(activity.pit, activity.finds.map(({ drawing }) => drawing));
+    // In the order of their ids: a pit is laid out alike however its finds were dealt.
+    const drawn = drawnPlan(
+      activity.pit,
+      activity.finds.map(({ drawing }) => drawing).toSorted((a, b) => (a.id < b.id ? -1 : 1)),
+    );
     const groundId = `ground-${activity.id}`;
     symbols.push({ id: groundId, viewBox: `0 0 ${drawn.widthMm} ${drawn.heightMm}`, markup: drawn.markup });
     view = {

@@ -31,7 +31,8 @@ export function Hand({ find, words, isDone }: Props) {
           {find.count > 1 && <> · {say(words.countLine, { count: find.count })}</>}
         </p>
         <p class="quiet numbers">
-          {say(words.pitLine, { pit: find.pit.replace(/^P/, '') })} <span class="triangle">△</span> {find.smallFind}
+          {say(words.pitLine, { pit: find.pit.replace(/^P/, '') })} <span class="triangle">△</span>{' '}
+          {find.smallFind}
         </p>
       </div>
     </div>

@@ -22,7 +22,11 @@ export function Order({ lesson, activity, words, drawn, showsWorking }: OrderPro
   const who = say(turn % 2 === 1 ? words.pairsFirst : words.pairsSecond);
   const ways = [
     { way: 'alone', name: say(words.wayAlone), how: say(words.howTo) },
-    { way: 'pairs', name: say(words.wayPairs), how: `${say(words.pairsHow)} ${say(words.pairsTurn, { turn, who })}` },
+    {
+      way: 'pairs',
+      name: say(words.wayPairs),
+      how: `${say(words.pairsHow)} ${say(words.pairsTurn, { turn, who })}`,
+    },
     { way: 'hands', name: say(words.wayHands), how: say(words.handsHow) },
   ] as const;
   return (

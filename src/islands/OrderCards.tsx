@@ -23,7 +23,12 @@ export function OrderCards({ activity, words, drawn, table, store, onLift }: Pro
             {table.way === 'hands' ? (
               <div class="step-card">
                 {face}
-                <Hands words={words} letter={step.letter} count={table.hands[step.id] ?? 0} onCount={(count) => store.countHands(step.id, count)} />
+                <Hands
+                  words={words}
+                  letter={step.letter}
+                  count={table.hands[step.id] ?? 0}
+                  onCount={(count) => store.countHands(step.id, count)}
+                />
               </div>
             ) : (
               <button
@@ -53,7 +58,12 @@ interface HandsProps extends Pick<OrderProps, 'words'> {
 function Hands({ words, letter, count, onCount }: HandsProps) {
   return (
     <span class="hands">
-      <button type="button" class="press" aria-label={say(words.handsFewer, { letter })} onClick={() => onCount(count - 1)}>
+      <button
+        type="button"
+        class="press"
+        aria-label={say(words.handsFewer, { letter })}
+        onClick={() => onCount(count - 1)}
+      >
         −
       </button>
       <input
@@ -66,7 +76,12 @@ function Hands({ words, letter, count, onCount }: HandsProps) {
         value={count}
         onInput={(event) => onCount(Number(event.currentTarget.value) || 0)}
       />
-      <button type="button" class="press" aria-label={say(words.handsMore, { letter })} onClick={() => onCount(count + 1)}>
+      <button
+        type="button"
+        class="press"
+        aria-label={say(words.handsMore, { letter })}
+        onClick={() => onCount(count + 1)}
+      >
         +
       </button>
     </span>

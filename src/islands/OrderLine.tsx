@@ -19,9 +19,16 @@ export function OrderLine({ activity, words, drawn, table, moves }: Props) {
       {line.map((card, index) => {
         const step = activity.steps.find(({ id }) => id === card) ?? null;
         const place = index + 1;
-        const face = step !== null && <StepFace activity={activity.id} step={step} isDrawn={drawn.includes(step.id)} />;
+        const face = step !== null && (
+          <StepFace activity={activity.id} step={step} isDrawn={drawn.includes(step.id)} />
+        );
         return (
-          <li key={index} class="line-place" data-state={step === null ? 'empty' : card === hand ? 'held' : 'laid'} data-open={held !== null}>
+          <li
+            key={index}
+            class="line-place"
+            data-state={step === null ? 'empty' : card === hand ? 'held' : 'laid'}
+            data-open={held !== null}
+          >
             <span class="line-number numbers" aria-hidden="true">
               {place}
             </span>
@@ -31,7 +38,10 @@ export function OrderLine({ activity, words, drawn, table, moves }: Props) {
                 class="line-card"
                 data-place={place}
                 data-state={step === null || card === hand ? 'empty' : 'laid'}
-                aria-label={say(step === null || card === hand ? words.placeHere : words.placeTaken, { place, letter: held.letter })}
+                aria-label={say(step === null || card === hand ? words.placeHere : words.placeTaken, {
+                  place,
+                  letter: held.letter,
+                })}
                 onClick={(event) => moves.place(index, event.detail === 0)}
               >
                 {face}
@@ -62,7 +72,9 @@ export function OrderLine({ activity, words, drawn, table, moves }: Props) {
                       data-by={by}
                       data-of={step.id}
                       aria-disabled={by === -1 ? index === 0 : index === last}
-                      aria-label={say(by === -1 ? words.moveEarlier : words.moveLater, { letter: step.letter })}
+                      aria-label={say(by === -1 ? words.moveEarlier : words.moveLater, {
+                        letter: step.letter,
+                      })}
                       onClick={() => moves.move(index, by)}
                     >
                       <span aria-hidden="true">{by === -1 ? '↑' : '↓'}</span>

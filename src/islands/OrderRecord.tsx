@@ -75,7 +75,12 @@ export function OrderRecord({ activity, words, drawn, showsWorking, line, result
         <details class="working">
           <summary>{say(words.workingTitle)}</summary>
           <p class="numbers">
-            {say(words.workingLine, { pairs, kept, broken, score: result.score.toFixed(2).replace('-', '−') })}
+            {say(words.workingLine, {
+              pairs,
+              kept,
+              broken,
+              score: result.score.toFixed(2).replace('-', '−'),
+            })}
           </p>
         </details>
       )}

@@ -19,12 +19,18 @@ const REACH_MM = 82;
 export function PitView({ activity, words, plan, hand, gone, isHands, onLift }: Props) {
   if (plan === null) return null;
   return (
-    <svg class="pit" viewBox={`0 0 ${plan.widthMm} ${plan.heightMm}`} role="group" aria-label={say(words.findsLabel)}>
+    <svg
+      class="pit"
+      viewBox={`0 0 ${plan.widthMm} ${plan.heightMm}`}
+      role="group"
+      aria-label={say(words.findsLabel)}
+    >
       <use href={`#${plan.groundId}`} />
       {plan.places.map((place) => {
         const find = activity.finds.find(({ id }) => id === place.id);
         if (find === undefined) return null;
-        const state = place.id === hand ? 'held' : gone.has(place.id) ? (isHands ? 'counted' : 'gone') : 'here';
+        const state =
+          place.id === hand ? 'held' : gone.has(place.id) ? (isHands ? 'counted' : 'gone') : 'here';
         const isPressable = state !== 'gone';
         const lift = (byKey: boolean): void => {
           if (isPressable) onLift(place.id, byKey);
@@ -50,7 +56,10 @@ export function PitView({ activity, words, plan, hand, gone, isHands, onLift }: 
             <circle class="pit-reach" cx={place.xMm} cy={place.yMm} r={REACH_MM} />
             {state === 'held' && <circle class="pit-halo" cx={place.xMm} cy={place.yMm} r={REACH_MM} />}
             {state === 'gone' && <circle class="pit-trace" cx={place.xMm} cy={place.yMm} r={REACH_MM / 3} />}
-            <g class="pit-drawing" transform={`translate(${place.xMm} ${place.yMm}) rotate(${place.turnDegrees})`}>
+            <g
+              class="pit-drawing"
+              transform={`translate(${place.xMm} ${place.yMm}) rotate(${place.turnDegrees})`}
+            >
               <use
                 href={`#${drawingId(place.id)}`}
                 x={-place.boxWidthMm / 2}
@@ -59,7 +68,13 @@ export function PitView({ activity, words, plan, hand, gone, isHands, onLift }: 
                 height={place.boxHeightMm}
               />
             </g>
-            <Tag number={find.smallFind} xMm={place.tag.xMm} yMm={place.tag.yMm} fromXMm={place.xMm} fromYMm={place.yMm} />
+            <Tag
+              number={find.smallFind}
+              xMm={place.tag.xMm}
+              yMm={place.tag.yMm}
+              fromXMm={place.xMm}
+              fromYMm={place.yMm}
+            />
           </g>
         );
       })}

@@ -1,5 +1,11 @@
 import { say } from '../../shared/words/index.ts';
-import type { FindFeedback, SortActivity, SortFind, SortScore, SortTray } from '../../shared/activities/scorers.ts';
+import type {
+  FindFeedback,
+  SortActivity,
+  SortFind,
+  SortScore,
+  SortTray,
+} from '../../shared/activities/scorers.ts';
 import { Drawing } from './Drawing.tsx';
 import type { SortProps, SortWords } from './sort-view.ts';
 
@@ -90,7 +96,9 @@ function Row({ entry, activity, words, trays }: RowProps) {
   if (find === undefined) return null;
   const [home, ...others] = find.homes;
   const isSame = entry.agrees === 'record' || entry.agrees === 'argument';
-  const mark = say(entry.agrees === 'record' ? words.same : entry.agrees === 'argument' ? words.argued : words.other);
+  const mark = say(
+    entry.agrees === 'record' ? words.same : entry.agrees === 'argument' ? words.argued : words.other,
+  );
   const recorded = home === undefined ? (find.attributes[activity.by] ?? '') : nameOf(trays, home.tray);
   return (
     <tr>
@@ -103,24 +111,25 @@ function Row({ entry, activity, words, trays }: RowProps) {
       <td data-label={say(words.colYou)}>{nameOf(trays, entry.placed) ?? say(words.unplaced)}</td>
       <td data-label={say(words.colRecord)}>
         <div class="record-said">
-        {!activity.ownTrays && (
-          <span class="mark" data-mark={isSame ? 'same' : 'other'}>
-            <span aria-hidden="true">{isSame ? '=' : '≠'}</span>
-            <span class="unseen">{mark}: </span>
-          </span>
-        )}
-        <span>
-          {recorded}
-          {others.map((other) => (
-            <span key={other.tray} class="record-also">
-              {say(words.alsoArgued, { tray: nameOf(trays, other.tray) ?? '', because: other.because })}
+          {!activity.ownTrays && (
+            <span class="mark" data-mark={isSame ? 'same' : 'other'}>
+              <span aria-hidden="true">{isSame ? '=' : '≠'}</span>
+              <span class="unseen">{mark}: </span>
             </span>
-          ))}
-        </span>
+          )}
+          <span>
+            {recorded}
+            {others.map((other) => (
+              <span key={other.tray} class="record-also">
+                {say(words.alsoArgued, { tray: nameOf(trays, other.tray) ?? '', because: other.because })}
+              </span>
+            ))}
+          </span>
         </div>
       </td>
       <td data-label={say(words.colHow)}>
-        {home?.because} {find.note !== null && <span class="quiet">{say(words.noteLine, { note: find.note })}</span>}
+        {home?.because}{' '}
+        {find.note !== null && <span class="quiet">{say(words.noteLine, { note: find.note })}</span>}
       </td>
     </tr>
   );

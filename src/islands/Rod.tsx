@@ -3,7 +3,12 @@ import { $progress } from '../stores/progress.ts';
 
 interface Props {
   readonly label: string;
-  readonly parts: readonly { readonly id: string; readonly name: string; readonly href: string; readonly isActivity: boolean }[];
+  readonly parts: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly href: string;
+    readonly isActivity: boolean;
+  }[];
 }
 
 /** A ranging rod at the edge of the sheet: one band a part of the lesson, filled as far down as one has come. */
@@ -17,7 +22,11 @@ export function Rod({ label, parts }: Props) {
         {parts.map((part, index) => {
           const share = shares[index];
           const isPast = nextActivity === -1 || index < nextActivity;
-          const state = (share === null ? isPast : share === 1) ? 'done' : index === nextActivity ? 'here' : 'ahead';
+          const state = (share === null ? isPast : share === 1)
+            ? 'done'
+            : index === nextActivity
+              ? 'here'
+              : 'ahead';
           return (
             <li key={part.id} class="rod-band" data-state={state}>
               <svg class="rod-fill" viewBox="0 0 10 100" preserveAspectRatio="none" aria-hidden="true">

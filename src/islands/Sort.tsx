@@ -33,7 +33,14 @@ export function Sort({ lesson, activity, words, plan, showsWorking, attributes }
       })
     : null;
   const gone = new Set(done.filter((find) => find !== table.hand));
-  const view = { activity, words, hand: table.hand, gone, isHands: table.way === 'hands', onLift: moves.lift };
+  const view = {
+    activity,
+    words,
+    hand: table.hand,
+    gone,
+    isHands: table.way === 'hands',
+    onLift: moves.lift,
+  };
   const caption = plan === null ? words.benchCaption : words.pitCaption;
 
   return (
@@ -45,7 +52,11 @@ export function Sort({ lesson, activity, words, plan, showsWorking, attributes }
             <figure class="sort-ground">
               {plan === null ? <FindsBench {...view} /> : <PitView {...view} plan={plan} />}
               <figcaption class="small quiet">
-                {say(caption, { pit: (activity.pit?.id ?? '').replace(/^P/, ''), lifted: done.length, count: activity.finds.length })}
+                {say(caption, {
+                  pit: (activity.pit?.id ?? '').replace(/^P/, ''),
+                  lifted: done.length,
+                  count: activity.finds.length,
+                })}
               </figcaption>
             </figure>
             <div class="sort-work" data-held={held !== null}>
@@ -81,7 +92,14 @@ export function Sort({ lesson, activity, words, plan, showsWorking, attributes }
       <p class="sort-said" role="status">
         {moves.said}
       </p>
-      <SortButtons words={words} table={table} store={store} moves={moves} left={left} canAddTray={activity.ownTrays} />
+      <SortButtons
+        words={words}
+        table={table}
+        store={store}
+        moves={moves}
+        left={left}
+        canAddTray={activity.ownTrays}
+      />
     </div>
   );
 }

@@ -96,7 +96,12 @@ function HandsCount({ tray, words, held, table, store }: HandsProps) {
   const set = (next: number): void => store.countHands(held.id, tray.id, next);
   return (
     <div class="hands">
-      <button type="button" class="press" aria-label={say(words.handsFewer, { tray: tray.name })} onClick={() => set(count - 1)}>
+      <button
+        type="button"
+        class="press"
+        aria-label={say(words.handsFewer, { tray: tray.name })}
+        onClick={() => set(count - 1)}
+      >
         −
       </button>
       <input
@@ -109,7 +114,12 @@ function HandsCount({ tray, words, held, table, store }: HandsProps) {
         value={count}
         onInput={(event) => set(Number(event.currentTarget.value) || 0)}
       />
-      <button type="button" class="press" aria-label={say(words.handsMore, { tray: tray.name })} onClick={() => set(count + 1)}>
+      <button
+        type="button"
+        class="press"
+        aria-label={say(words.handsMore, { tray: tray.name })}
+        onClick={() => set(count + 1)}
+      >
         +
       </button>
     </div>

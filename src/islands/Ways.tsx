@@ -31,7 +31,13 @@ export function Ways({ activity, words, table, store }: Props) {
     <div class="ways">
       <div class="ways-choice" role="group" aria-label={say(words.ways)}>
         {ways.map((way) => (
-          <button key={way} type="button" class="ways-way" aria-pressed={way === table.way} onClick={() => store.playAs(way)}>
+          <button
+            key={way}
+            type="button"
+            class="ways-way"
+            aria-pressed={way === table.way}
+            onClick={() => store.playAs(way)}
+          >
             {names[way]}
           </button>
         ))}

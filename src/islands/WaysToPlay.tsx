@@ -11,7 +11,13 @@ export function WaysToPlay<Way extends string>({ label, ways, chosen, onChoose }
     <div class="ways">
       <div class="ways-choice" role="group" aria-label={label}>
         {ways.map(({ way, name }) => (
-          <button key={way} type="button" class="ways-way" aria-pressed={way === chosen} onClick={() => onChoose(way)}>
+          <button
+            key={way}
+            type="button"
+            class="ways-way"
+            aria-pressed={way === chosen}
+            onClick={() => onChoose(way)}
+          >
             {name}
           </button>
         ))}

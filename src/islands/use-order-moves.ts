@@ -34,7 +34,8 @@ export interface OrderMoves {
  */
 export function useOrderMoves({ root, store, activity, words }: Table): OrderMoves {
   const [said, setSaid] = useState('');
-  const letterOf = (card: string | null): string => activity.steps.find(({ id }) => id === card)?.letter ?? '';
+  const letterOf = (card: string | null): string =>
+    activity.steps.find(({ id }) => id === card)?.letter ?? '';
   const table = () => store.$table.get();
   const focus = (...selectors: readonly string[]): void => {
     // After the next frame the buttons of the new state are there.
@@ -90,7 +91,8 @@ export function useOrderMoves({ root, store, activity, words }: Table): OrderMov
       const before = table().line;
       const done = store.layMost();
       const index = table().line.findIndex((card, place) => card !== before[place]);
-      if (done === 'laid') setSaid(say(words.saidPlaced, { letter: letterOf(table().line[index] ?? null), place: index + 1 }));
+      if (done === 'laid')
+        setSaid(say(words.saidPlaced, { letter: letterOf(table().line[index] ?? null), place: index + 1 }));
       else setSaid(say(done === 'tie' ? words.saidTie : words.saidNoHands));
       if (done === 'laid') focusNext();
     },

@@ -32,7 +32,8 @@ export interface SortMoves {
  */
 export function useSortMoves({ root, store, activity, words, trays }: Table): SortMoves {
   const [said, setSaid] = useState('');
-  const numberOf = (find: string | null): number => activity.finds.find(({ id }) => id === find)?.smallFind ?? 0;
+  const numberOf = (find: string | null): number =>
+    activity.finds.find(({ id }) => id === find)?.smallFind ?? 0;
   const focus = (selector: string): void => {
     // After the next frame the buttons of the new state are there.
     requestAnimationFrame(() => {
@@ -66,7 +67,12 @@ export function useSortMoves({ root, store, activity, words, trays }: Table): So
     place: (tray, byKey) => {
       const { hand } = store.$table.get();
       store.place(tray.id);
-      setSaid(say(words.saidPlaced, { number: numberOf(hand), tray: trays.find(({ id }) => id === tray.id)?.name ?? '' }));
+      setSaid(
+        say(words.saidPlaced, {
+          number: numberOf(hand),
+          tray: trays.find(({ id }) => id === tray.id)?.name ?? '',
+        }),
+      );
       if (byKey) focusNext();
     },
     putBack,

@@ -4,6 +4,8 @@ import { siteContent } from './site-content.ts';
 export async function paperPaths() {
   const { lessons, library } = await siteContent();
   return lessons.flatMap((lesson) =>
-    lesson.plan === null ? [] : [{ params: { id: lesson.id }, props: { id: lesson.id, plan: lesson.plan, library } }],
+    lesson.plan === null
+      ? []
+      : [{ params: { id: lesson.id }, props: { id: lesson.id, plan: lesson.plan, library } }],
   );
 }

@@ -17,7 +17,10 @@ export interface LoadedLibrary {
   readonly problems: readonly Problem[];
 }
 
-async function readSites(folder: string, library: Omit<Library, 'sites'>): Promise<{ sites: readonly Site[]; problems: readonly Problem[] }> {
+async function readSites(
+  folder: string,
+  library: Omit<Library, 'sites'>,
+): Promise<{ sites: readonly Site[]; problems: readonly Problem[] }> {
   const names = (await readdir(folder)).toSorted();
   const sites: Site[] = [];
   const problems: Problem[] = [];
@@ -26,7 +29,10 @@ async function readSites(folder: string, library: Omit<Library, 'sites'>): Promi
     const tables = await Promise.all(
       names
         .filter((file) => file.startsWith(`${stem}.`) && file.endsWith('.csv'))
-        .map(async (file): Promise<TableText> => ({ file: join(folder, file), text: await readFile(join(folder, file), 'utf8') })),
+        .map(async (file): Promise<TableText> => ({
+          file: join(folder, file),
+          text: await readFile(join(folder, file), 'utf8'),
+        })),
     );
     const path = join(folder, name);
     const read = readSite(path, await readFile(path, 'utf8'), tables, library.vocabulary);
@@ -44,14 +50,19 @@ async function readSites(folder: string, library: Omit<Library, 'sites'>): Promi
 export async function readLibrary(folder: string): Promise<LoadedLibrary> {
   const read = async <Value>(
     name: string,
-    reader: (file: string, text: string) => { readonly value: Value | null; readonly problems: readonly Problem[] },
+    reader: (
+      file: string,
+      text: string,
+    ) => { readonly value: Value | null; readonly problems: readonly Problem[] },
   ): Promise<{ readonly value: Value; readonly problems: readonly Problem[] }> => {
     const file = join(folder, name);
     const { value, problems } = reader(file, await readFile(file, 'utf8'));
     if (value === null || hasErrors(problems)) {
       const first = problems[0];
       const place = first === undefined ? file : `${file}:${first.from.line}:${first.from.column}`;
-      throw new Error(`${place}: expected ${first?.expected ?? 'a readable file'}, received ${first?.received ?? 'none'}`);
+      throw new Error(
+        `${place}: expected ${first?.expected ?? 'a readable file'}, received ${first?.received ?? 'none'}`,
+      );
     }
     return { value, problems };
   };

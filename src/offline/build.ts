@@ -4,7 +4,14 @@ import { injectManifest } from 'workbox-build';
 
 // Run after the site is built: writes dist/offline.js with the list of every file it keeps.
 const draft = 'dist/offline.draft.js';
-await build({ entryPoints: ['src/offline/worker/worker.ts'], outfile: draft, bundle: true, minify: true, format: 'iife', target: 'es2022' });
+await build({
+  entryPoints: ['src/offline/worker/worker.ts'],
+  outfile: draft,
+  bundle: true,
+  minify: true,
+  format: 'iife',
+  target: 'es2022',
+});
 const { count, size, warnings } = await injectManifest({
   swSrc: draft,
   swDest: 'dist/offline.js',

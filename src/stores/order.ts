@@ -96,7 +96,12 @@ export function openOrder(lesson: string, activity: OrderActivity): OrderStore {
   };
   const lay = (line: Line): void => {
     const table = $table.get();
-    change({ line: [...line], past: [...table.past, table.line].slice(-LONGEST_PAST), hand: null, hands: {} });
+    change({
+      line: [...line],
+      past: [...table.past, table.line].slice(-LONGEST_PAST),
+      hand: null,
+      hands: {},
+    });
   };
   const without = (line: Line, card: string): Line => line.map((each) => (each === card ? null : each));
   tell();

@@ -45,14 +45,18 @@ const MOST_TRAYS = 8;
 /** The finds that have been answered: placed, or with a hand up for them. */
 export const answered = (table: Pick<SortTable, 'way' | 'placed' | 'hands'>): readonly string[] =>
   table.way === 'hands'
-    ? Object.keys(table.hands).filter((find) => Object.values(table.hands[find] ?? {}).some((count) => count > 0))
+    ? Object.keys(table.hands).filter((find) =>
+        Object.values(table.hands[find] ?? {}).some((count) => count > 0),
+      )
     : Object.keys(table.placed);
 
 const fresh = (activity: SortActivity, trayName: (number: number) => string): SortTable => ({
   way: 'alone',
   placed: {},
   hands: {},
-  ownTrays: activity.ownTrays ? [1, 2, 3].map((number) => ({ id: `own-${number}`, name: trayName(number) })) : [],
+  ownTrays: activity.ownTrays
+    ? [1, 2, 3].map((number) => ({ id: `own-${number}`, name: trayName(number) }))
+    : [],
   isRead: false,
   hand: null,
   past: [],
@@ -69,7 +73,11 @@ function fitting(activity: SortActivity, state: z.infer<typeof stored>): z.infer
 }
 
 /** Opens the table of a sort as it was left on this device. */
-export function openSort(lesson: string, activity: SortActivity, trayName: (number: number) => string): SortStore {
+export function openSort(
+  lesson: string,
+  activity: SortActivity,
+  trayName: (number: number) => string,
+): SortStore {
   const kept = recall(lesson, activity.id, stored);
   const empty = fresh(activity, trayName);
   const $table = atom<SortTable>(kept === null ? empty : { ...empty, ...fitting(activity, kept) });
@@ -114,7 +122,12 @@ export function openSort(lesson: string, activity: SortActivity, trayName: (numb
     playAs: (way) => change({ way, hand: null, isRead: false }),
     countHands: (find, tray, hands) => {
       const counts = $table.get().hands;
-      change({ hands: { ...counts, [find]: { ...counts[find], [tray]: Math.max(0, Math.min(99, Math.round(hands))) } } });
+      change({
+        hands: {
+          ...counts,
+          [find]: { ...counts[find], [tray]: Math.max(0, Math.min(99, Math.round(hands))) },
+        },
+      });
     },
     addTray: (name) => {
       const { ownTrays } = $table.get();
@@ -122,7 +135,11 @@ export function openSort(lesson: string, activity: SortActivity, trayName: (numb
       change({ ownTrays: [...ownTrays, { id: `own-${ownTrays.length + 1}`, name }] });
     },
     renameTray: (id, name) =>
-      change({ ownTrays: $table.get().ownTrays.map((tray) => (tray.id === id ? { ...tray, name: name.slice(0, 40) } : tray)) }),
+      change({
+        ownTrays: $table
+          .get()
+          .ownTrays.map((tray) => (tray.id === id ? { ...tray, name: name.slice(0, 40) } : tray)),
+      }),
     readRecord: () => change({ isRead: true, hand: null }),
     backToTrays: () => change({ isRead: false }),
     startAgain: () => change({ ...fresh(activity, trayName), way: $table.get().way }),

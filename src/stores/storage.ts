@@ -1,4 +1,4 @@
-import * as z from 'zod/mini';
+import type * as z from 'zod/mini';
 
 const VERSION = 1;
 const keyOf = (lesson: string, activity: string): string => `pitlore/${VERSION}/${lesson}/${activity}`;

@@ -12,7 +12,10 @@ const demo = readFileSync('content/lessons/who-made-this.md', 'utf8');
 const content = join(folder, 'content');
 cpSync('content', content, { recursive: true });
 for (let lesson = 0; lesson < count; lesson += 1) {
-  writeFileSync(join(content, 'lessons', `made-${lesson}.md`), demo.replace('title: Who made this?', `title: Who made this, ${lesson}?`));
+  writeFileSync(
+    join(content, 'lessons', `made-${lesson}.md`),
+    demo.replace('title: Who made this?', `title: Who made this, ${lesson}?`),
+  );
 }
 
 function seconds(run: () => { readonly status: number | null; readonly stderr: string }): number {
@@ -27,14 +30,20 @@ const countPages = (root: string): number =>
 
 const ours = join(folder, 'ours');
 const ourSeconds = seconds(() =>
-  spawnSync('npx', ['astro', 'build', '--outDir', ours], { env: { ...process.env, PITLORE_CONTENT: content }, encoding: 'utf8' }),
+  spawnSync('npx', ['astro', 'build', '--outDir', ours], {
+    env: { ...process.env, PITLORE_CONTENT: content },
+    encoding: 'utf8',
+  }),
 );
 const pages = countPages(ours);
 
 // The plain site: the same number of pages, each with a heading, the same prose, and one small island on a fifth of them.
 const plain = join(folder, 'plain');
 mkdirSync(join(plain, 'src/pages'), { recursive: true });
-writeFileSync(join(plain, 'package.json'), '{ "name": "plain", "type": "module", "dependencies": { "astro": "*", "@astrojs/preact": "*", "preact": "*" } }');
+writeFileSync(
+  join(plain, 'package.json'),
+  '{ "name": "plain", "type": "module", "dependencies": { "astro": "*", "@astrojs/preact": "*", "preact": "*" } }',
+);
 writeFileSync(
   join(plain, 'astro.config.mjs'),
   "import preact from '@astrojs/preact';\nexport default { integrations: [preact()], devToolbar: { enabled: false } };\n",

@@ -9,29 +9,40 @@ const gzipped = (bytes: Buffer | string): number => gzipSync(bytes, { level: 9 }
 
 /** Every script a page loads, and every script those import. */
 function scriptsOf(html: string): ReadonlySet<string> {
-  const waiting = [...html.matchAll(/(?:src|component-url|renderer-url)="([^"]+\.js)"/g)].map(([, url]) => url ?? '');
+  const waiting = [...html.matchAll(/(?:src|component-url|renderer-url)="([^"]+\.js)"/g)].map(
+    ([, url]) => url ?? '',
+  );
   const found = new Set<string>();
   while (waiting.length > 0) {
     const url = waiting.pop();
     if (url === undefined || found.has(url)) continue;
     found.add(url);
     const text = readFileSync(join('dist', url), 'utf8');
-    for (const [, other] of text.matchAll(/(?:from|import)\s*\(?["']\.\/([^"']+\.js)["']/g)) waiting.push(`/_astro/${other ?? ''}`);
+    for (const [, other] of text.matchAll(/(?:from|import)\s*\(?["']\.\/([^"']+\.js)["']/g))
+      waiting.push(`/_astro/${other ?? ''}`);
   }
   return found;
 }
 
 let isOver = false;
-const pages = readdirSync('dist', { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.html'));
+const pages = readdirSync('dist', { recursive: true, encoding: 'utf8' }).filter((file) =>
+  file.endsWith('.html'),
+);
 for (const page of pages.toSorted()) {
   const html = readFileSync(join('dist', page), 'utf8');
-  const inline = [...html.matchAll(/<script(?![^>]*application\/)[^>]*>([^<]+)<\/script>/g)].map(([, text]) => text ?? '');
+  const inline = [...html.matchAll(/<script(?![^>]*application\/)[^>]*>([^<]+)<\/script>/g)].map(
+    ([, text]) => text ?? '',
+  );
   const files = [...scriptsOf(html)];
-  const bytes = files.reduce((total, url) => total + gzipped(readFileSync(join('dist', url))), 0) + gzipped(inline.join('\n'));
+  const bytes =
+    files.reduce((total, url) => total + gzipped(readFileSync(join('dist', url))), 0) +
+    gzipped(inline.join('\n'));
   const kB = files.length + inline.length === 0 ? 0 : bytes / 1000;
   const isPaper = /(?:teacher-notes|cards|pupil-sheet|answers|sources|help)\//.test(page);
   const most = isPaper ? 0 : MOST_SCRIPT_KB;
   if (kB > most) isOver = true;
-  console.log(`${kB.toFixed(1).padStart(6)} kB script  ${(gzipped(html) / 1000).toFixed(1).padStart(6)} kB page  ${page}${kB > most ? `  over ${most} kB` : ''}`);
+  console.log(
+    `${kB.toFixed(1).padStart(6)} kB script  ${(gzipped(html) / 1000).toFixed(1).padStart(6)} kB page  ${page}${kB > most ? `  over ${most} kB` : ''}`,
+  );
 }
 process.exitCode = isOver ? 1 : 0;

@@ -35,10 +35,16 @@ function medianMs(run: () => void, runs: number): number {
 }
 
 const figures = [
-  { name: 'check a lesson of forty activities', target: 16, ms: medianMs(() => compileLesson('forty.md', forty, library, 'bench'), 60) },
+  {
+    name: 'check a lesson of forty activities',
+    target: 16,
+    ms: medianMs(() => compileLesson('forty.md', forty, library, 'bench'), 60),
+  },
   { name: 'score one play', target: 1, ms: medianMs(() => score(activity, play), 500) },
 ];
 for (const { name, target, ms } of figures) {
-  console.log(`${ms.toFixed(3).padStart(9)} ms  ${name} (target: ${target} ms)${ms > target ? '  over' : ''}`);
+  console.log(
+    `${ms.toFixed(3).padStart(9)} ms  ${name} (target: ${target} ms)${ms > target ? '  over' : ''}`,
+  );
 }
 process.exitCode = figures.every(({ ms, target }) => ms <= target) ? 0 : 1;

@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, ready, SIZES, test } from './page-under-test.ts';
 
 /** Every page of the built site, by its path. */
@@ -9,16 +9,22 @@ const pages = readdirSync('dist', { recursive: true, encoding: 'utf8' })
   .toSorted();
 
 test('the site has its pages', () => {
-  expect(pages).toEqual(expect.arrayContaining(['/', '/sources/', '/help/', '/lessons/made-or-not/teacher-notes/']));
+  expect(pages).toEqual(
+    expect.arrayContaining(['/', '/sources/', '/help/', '/lessons/made-or-not/teacher-notes/']),
+  );
 });
 
 for (const path of pages) {
-  test(`${path} has no accessibility finding, no stranger, and fits its screens`, async ({ watched: { page } }) => {
+  test(`${path} has no accessibility finding, no stranger, and fits its screens`, async ({
+    watched: { page },
+  }) => {
     for (const size of SIZES) {
       await page.setViewportSize({ width: size.width, height: size.height });
       await page.goto(path);
       await ready(page);
-      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      const overflow = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
       expect(overflow, `${size.name}: nothing wider than the screen`).toBeLessThanOrEqual(0);
       const { violations } = await new AxeBuilder({ page }).analyze();
       expect(violations.map(({ id, nodes }) => `${size.name}: ${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
@@ -26,14 +32,18 @@ for (const path of pages) {
   });
 }
 
-test('dark, high contrast and forced colours have no accessibility finding', async ({ watched: { page } }) => {
+test('dark, high contrast and forced colours have no accessibility finding', async ({
+  watched: { page },
+}) => {
   for (const media of [{ colorScheme: 'dark' }, { contrast: 'more' }, { forcedColors: 'active' }] as const) {
     await page.emulateMedia(media);
     await page.goto('/lessons/who-made-this/');
     await ready(page);
     await page.locator('.sort-ground [data-find]').first().click();
     const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${JSON.stringify(media)}: ${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+    expect(
+      violations.map(({ id, nodes }) => `${JSON.stringify(media)}: ${id}: ${nodes[0]?.html ?? ''}`),
+    ).toEqual([]);
   }
 });
 

@@ -17,7 +17,8 @@ export const test = base.extend<{ watched: Watched }>({
     page.on('pageerror', (error) => errors.push(String(error)));
     page.on('request', (request) => {
       const url = request.url();
-      if (!url.startsWith(baseURL ?? '') && !url.startsWith('data:') && !url.startsWith('blob:')) strangers.push(url);
+      if (!url.startsWith(baseURL ?? '') && !url.startsWith('data:') && !url.startsWith('blob:'))
+        strangers.push(url);
     });
     await use({ page, strangers });
     expect(errors).toEqual([]);

@@ -18,7 +18,8 @@ for (const format of ['A4', 'Letter'] as const) {
         expect(sheet, `${paper}, page ${index + 1}`).toContain(`${index + 1} of ${pages.length}`);
         expect(sheet).toContain('Who made this? ·');
       }
-      for (const number of [165, 166, 168, 171, 173, 174, 175, 176, 177, 178]) expect(text, paper).toContain(String(number));
+      for (const number of [165, 166, 168, 171, 173, 174, 175, 176, 177, 178])
+        expect(text, paper).toContain(String(number));
       expect(text).not.toContain('Skip to the lesson');
     }
   });

@@ -20,14 +20,19 @@ const root = process.argv[3] ?? 'dist';
 createServer((request, response) => {
   const path = normalize(decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname));
   const file = join(root, path.endsWith('/') ? `${path}index.html` : path);
-  stat(file).then(
-    (found) => {
+  stat(file)
+    .then((found) => {
       if (!found.isFile()) throw new Error('a folder');
-      response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream', vary: 'Origin' });
+      response.writeHead(200, {
+        'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
+        vary: 'Origin',
+      });
       createReadStream(file).pipe(response);
-    },
-  ).catch(() => {
-    response.writeHead(404, { 'content-type': TYPES['.html'] });
-    createReadStream(join(root, '404.html')).on('error', () => response.end()).pipe(response);
-  });
+    })
+    .catch(() => {
+      response.writeHead(404, { 'content-type': TYPES['.html'] });
+      createReadStream(join(root, '404.html'))
+        .on('error', () => response.end())
+        .pipe(response);
+    });
 }).listen(port);

@@ -35,7 +35,10 @@ for (const size of SIZES) {
       const finds = await page.locator('.sort-ground [data-find]').count();
       for (let placed = 0; placed < finds; placed += 1) {
         await page.locator('.sort-ground [data-find][data-state="here"]').first().tap();
-        await page.locator('.tray-place').nth(placed % 4).tap();
+        await page
+          .locator('.tray-place')
+          .nth(placed % 4)
+          .tap();
       }
       await page.locator('[data-move="read"]').tap();
       await expect(page.getByRole('heading', { name: 'Record card' })).toBeVisible();
@@ -44,7 +47,9 @@ for (const size of SIZES) {
   });
 }
 
-test('what was sorted is still there after a reload, and nothing of a person is stored', async ({ watched: { page } }) => {
+test('what was sorted is still there after a reload, and nothing of a person is stored', async ({
+  watched: { page },
+}) => {
   await page.goto(LESSON);
   await ready(page);
   await page.locator('.sort-ground [data-find]').first().click();
@@ -52,7 +57,9 @@ test('what was sorted is still there after a reload, and nothing of a person is 
   await page.reload();
   await ready(page);
   await expect(page.locator('.tray').nth(1).locator('.tray-find')).toHaveCount(1);
-  const stored = await page.evaluate(() => Object.entries({ ...localStorage }));
+  const stored = await page.evaluate(() =>
+    Object.keys(localStorage).map((key) => [key, localStorage.getItem(key)] as const),
+  );
   expect(stored.map(([key]) => key)).toEqual(['pitlore/1/who-made-this/sort-1']);
   const kept: unknown = JSON.parse(String(stored[0]?.[1]));
   expect(Object.keys(kept as object).toSorted()).toEqual(['hands', 'isRead', 'ownTrays', 'placed', 'way']);
@@ -65,7 +72,9 @@ test('a stored state that no longer fits is set aside, not thrown away', async (
   await page.reload();
   await ready(page);
   await expect(page.locator('.sort-ground [data-state="here"]').first()).toBeVisible();
-  expect(await page.evaluate(() => localStorage.getItem('pitlore/1/who-made-this/sort-1/set-aside'))).toBe('{"way":"sideways"}');
+  expect(await page.evaluate(() => localStorage.getItem('pitlore/1/who-made-this/sort-1/set-aside'))).toBe(
+    '{"way":"sideways"}',
+  );
 });
 
 test('Escape puts the find back, and a step can be taken back', async ({ watched: { page } }) => {
@@ -105,7 +114,10 @@ test('trays of one’s own are named, filled and compared with the record', asyn
   const finds = await sort.locator('.sort-ground [data-find]').count();
   for (let placed = 0; placed < finds; placed += 1) {
     await sort.locator('.sort-ground [data-state="here"]').first().click();
-    await sort.locator('.tray-place').nth(placed % 3).click();
+    await sort
+      .locator('.tray-place')
+      .nth(placed % 3)
+      .click();
   }
   await sort.locator('[data-move="read"]').click();
   await expect(sort.locator('.record-line')).toContainText('Your trays follow');

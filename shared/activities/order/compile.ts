@@ -1,7 +1,15 @@
 import { nearest } from '../../lesson/nearest.ts';
 import type { Fault } from '../../lesson/problem.ts';
 import type { Find, Vocabulary } from '../../library/library.ts';
-import { countForJson, countOrders, dealSteps, listedOrder, orderedPairs, readSteps, stepRooms } from '../../ordering/index.ts';
+import {
+  countForJson,
+  countOrders,
+  dealSteps,
+  listedOrder,
+  orderedPairs,
+  readSteps,
+  stepRooms,
+} from '../../ordering/index.ts';
 import { orderProblems } from '../../words/en/order-problems.ts';
 import type { CompileContext, Compiled } from '../kind.ts';
 import type { OrderActivity } from './activity.ts';
@@ -19,16 +27,32 @@ function stepFaults({ steps }: OrderBlock): readonly Fault[] {
   return steps.flatMap(({ id, name, 'must-follow': mustFollow = [] }, index): readonly Fault[] => {
     const faults: Fault[] = [];
     if (isEarlier(index, (step) => step.id === id)) {
-      faults.push({ code: 'id-repeated', grade: 'error', path: ['steps', index, 'id'], ...orderProblems.repeated(id) });
+      faults.push({
+        code: 'id-repeated',
+        grade: 'error',
+        path: ['steps', index, 'id'],
+        ...orderProblems.repeated(id),
+      });
     } else if (isEarlier(index, (step) => step.name.toLowerCase() === name.toLowerCase())) {
-      faults.push({ code: 'steps-alike', grade: 'error', path: ['steps', index, 'name'], ...orderProblems.alike(name) });
+      faults.push({
+        code: 'steps-alike',
+        grade: 'error',
+        path: ['steps', index, 'name'],
+        ...orderProblems.alike(name),
+      });
     }
     for (const [place, before] of mustFollow.entries()) {
       if (known.includes(before)) continue;
       const near = nearest(before, known);
       const replacement = near === null ? {} : { replacement: near };
       const path = ['steps', index, 'must-follow', place];
-      faults.push({ code: 'word-unknown', grade: 'error', path, ...orderProblems.unknown(before, near, known), ...replacement });
+      faults.push({
+        code: 'word-unknown',
+        grade: 'error',
+        path,
+        ...orderProblems.unknown(before, near, known),
+        ...replacement,
+      });
     }
     return faults;
   });
@@ -79,23 +103,42 @@ function readPointers(block: OrderBlock, { site, library }: CompileContext) {
   const finds = site.pits.flatMap((pit) => pit.finds);
   const find = finds.find(({ id }) => id === block.of);
   if (block.of !== undefined && find === undefined) {
-    const near = nearest(block.of, finds.map(({ id }) => id));
+    const near = nearest(
+      block.of,
+      finds.map(({ id }) => id),
+    );
     const replacement = near === null ? {} : { replacement: near };
-    faults.push({ code: 'find-unknown', grade: 'error', path: ['of'], ...orderProblems.findUnknown(block.of, near, site.name), ...replacement });
+    faults.push({
+      code: 'find-unknown',
+      grade: 'error',
+      path: ['of'],
+      ...orderProblems.findUnknown(block.of, near, site.name),
+      ...replacement,
+    });
   }
   const known = library.sources.map(({ id }) => id);
   const source = library.sources.find(({ id }) => id === (block.source ?? USUAL_SOURCE));
   if (block.source !== undefined && source === undefined) {
     const near = nearest(block.source, known);
     const replacement = near === null ? {} : { replacement: near };
-    faults.push({ code: 'source-unknown', grade: 'error', path: ['source'], ...orderProblems.sourceUnknown(block.source, near, known), ...replacement });
+    faults.push({
+      code: 'source-unknown',
+      grade: 'error',
+      path: ['source'],
+      ...orderProblems.sourceUnknown(block.source, near, known),
+      ...replacement,
+    });
   }
   const of = find === undefined ? null : describe(find, library.vocabulary);
   return { of, source: source?.citation ?? '', faults };
 }
 
 /** Compiles an order: every order that keeps to `must-follow` is right, and steps that wait for each other are refused by name. */
-export function compileOrder(id: string, block: OrderBlock, context: CompileContext): Compiled<OrderActivity> {
+export function compileOrder(
+  id: string,
+  block: OrderBlock,
+  context: CompileContext,
+): Compiled<OrderActivity> {
   const { of, source, faults: pointerFaults } = readPointers(block, context);
   const faults = [...stepFaults(block), ...pointerFaults, ...limitFaults(block, context)];
   if (faults.some(({ grade }) => grade === 'error')) return { activity: null, faults };
@@ -106,10 +149,22 @@ export function compileOrder(id: string, block: OrderBlock, context: CompileCont
   if (precedence === null) {
     const first = block.steps.findIndex((step) => step.id === cycle[0]);
     const words = orderProblems.circular(cycle);
-    return { activity: null, faults: [...faults, { code: 'steps-circular', grade: 'error', path: ['steps', first, 'must-follow'], ...words }] };
+    return {
+      activity: null,
+      faults: [
+        ...faults,
+        { code: 'steps-circular', grade: 'error', path: ['steps', first, 'must-follow'], ...words },
+      ],
+    };
   }
   if (orderedPairs(precedence).length === 0) {
-    return { activity: null, faults: [...faults, { code: 'steps-unordered', grade: 'error', path: ['steps'], ...orderProblems.unordered() }] };
+    return {
+      activity: null,
+      faults: [
+        ...faults,
+        { code: 'steps-unordered', grade: 'error', path: ['steps'], ...orderProblems.unordered() },
+      ],
+    };
   }
   const rooms = stepRooms(precedence);
   const { count } = countOrders(precedence);

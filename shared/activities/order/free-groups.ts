@@ -26,7 +26,12 @@ export function freeGroups(precedence: Precedence): readonly FreeGroup[] {
   while (left.length > 0) {
     const count = (step: string): number => left.filter((pair) => holds(pair, step)).length;
     const busiest = precedence.ids.reduce((best, step) => (count(step) > count(best) ? step : best));
-    groups.push(...groupsOf(busiest, left.filter((pair) => holds(pair, busiest))));
+    groups.push(
+      ...groupsOf(
+        busiest,
+        left.filter((pair) => holds(pair, busiest)),
+      ),
+    );
     left = left.filter((pair) => !holds(pair, busiest));
   }
   return groups;

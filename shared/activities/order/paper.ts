@@ -7,7 +7,11 @@ export function paperOrder(activity: OrderActivity): readonly Sheet[] {
   const nameOf = (id: string): string => steps.find((step) => step.id === id)?.name ?? id;
   const namesOf = (ids: readonly string[]): readonly string[] => ids.map(nameOf);
   return [
-    { part: 'step-cards', title, cards: steps.map(({ letter, name, drawing }) => ({ letter, name, drawing })) },
+    {
+      part: 'step-cards',
+      title,
+      cards: steps.map(({ letter, name, drawing }) => ({ letter, name, drawing })),
+    },
     { part: 'step-line', title, question, places: steps.length },
     {
       part: 'step-answers',

@@ -32,10 +32,20 @@ function readHomes(
   const homes = new Map<string, Home[]>();
   for (const { find, path } of named) {
     const tray = trays.find(({ holds }) => holds.includes(find.attributes[block.by]));
-    homes.set(find.id, tray === undefined ? [] : [{ tray: tray.id, because: signOf(find, block.by, vocabulary), by: 'record' }]);
+    homes.set(
+      find.id,
+      tray === undefined
+        ? []
+        : [{ tray: tray.id, because: signOf(find, block.by, vocabulary), by: 'record' }],
+    );
     if (tray === undefined && block.trays !== 'ours') {
       const value = find.attributes[block.by];
-      faults.push({ code: 'find-homeless', grade: 'error', path, ...sortProblems.findHomeless(find.id, block.by, value) });
+      faults.push({
+        code: 'find-homeless',
+        grade: 'error',
+        path,
+        ...sortProblems.findHomeless(find.id, block.by, value),
+      });
     }
   }
   for (const [index, { find, tray: written, because }] of (block.also ?? []).entries()) {
@@ -45,7 +55,13 @@ function readHomes(
       const near = nearest(find, findIds);
       const replacement = near === null ? {} : { replacement: near };
       const words = sortProblems.findUnknown(find, near, findIds, 'the finds of this sort');
-      faults.push({ code: 'find-unknown', grade: 'error', path: ['also', index, 'find'], ...words, ...replacement });
+      faults.push({
+        code: 'find-unknown',
+        grade: 'error',
+        path: ['also', index, 'find'],
+        ...words,
+        ...replacement,
+      });
     }
     const tray = trays.find(({ id }) => id === slug(written));
     if (tray === undefined) {
@@ -53,11 +69,22 @@ function readHomes(
       const near = nearest(written, names);
       const replacement = near === null ? {} : { replacement: near };
       const words = sortProblems.alsoTrayUnknown(written, near, names);
-      faults.push({ code: 'tray-unknown', grade: 'error', path: ['also', index, 'tray'], ...words, ...replacement });
+      faults.push({
+        code: 'tray-unknown',
+        grade: 'error',
+        path: ['also', index, 'tray'],
+        ...words,
+        ...replacement,
+      });
     }
     if (found === undefined || tray === undefined) continue;
     if (found.some((home) => home.tray === tray.id)) {
-      faults.push({ code: 'home-needless', grade: 'caution', path: ['also', index], ...sortProblems.homeNeedless(find, tray.name) });
+      faults.push({
+        code: 'home-needless',
+        grade: 'caution',
+        path: ['also', index],
+        ...sortProblems.homeNeedless(find, tray.name),
+      });
     } else found.push({ tray: tray.id, because, by: 'argument' });
   }
   return { homes, faults };
@@ -68,31 +95,65 @@ function lookAlikes(named: readonly NamedFind[], homeOf: (find: Find) => string)
   return named.flatMap(({ find, path }, index) =>
     named.slice(0, index).flatMap(({ find: earlier }): Fault[] => {
       if (!looksLike(earlier, find) || homeOf(earlier) === homeOf(find)) return [];
-      return [{ code: 'finds-look-alike', grade: 'error', path, ...sortProblems.lookAlike(earlier.id, find.id) }];
+      return [
+        { code: 'finds-look-alike', grade: 'error', path, ...sortProblems.lookAlike(earlier.id, find.id) },
+      ];
     }),
   );
 }
 
-function limitFaults(block: SortBlock, finds: number, trays: readonly FilledTray[], filled: ReadonlySet<string>, context: CompileContext): readonly Fault[] {
+function limitFaults(
+  block: SortBlock,
+  finds: number,
+  trays: readonly FilledTray[],
+  filled: ReadonlySet<string>,
+  context: CompileContext,
+): readonly Fault[] {
   const faults: Fault[] = [];
   if (finds < FEWEST_FINDS) {
-    faults.push({ code: 'finds-too-few', grade: 'error', path: ['finds'], ...sortProblems.tooFew(finds, FEWEST_FINDS) });
+    faults.push({
+      code: 'finds-too-few',
+      grade: 'error',
+      path: ['finds'],
+      ...sortProblems.tooFew(finds, FEWEST_FINDS),
+    });
   }
   const youngest = context.library.bands.find(({ band }) => context.bands.includes(band));
   if (youngest !== undefined) {
     if (finds > youngest.finds) {
-      faults.push({ code: 'finds-too-many', grade: 'caution', path: ['finds'], ...sortProblems.tooMany(finds, youngest.finds, youngest.band) });
+      faults.push({
+        code: 'finds-too-many',
+        grade: 'caution',
+        path: ['finds'],
+        ...sortProblems.tooMany(finds, youngest.finds, youngest.band),
+      });
     }
     if (trays.length > youngest.trays) {
-      faults.push({ code: 'trays-too-many', grade: 'caution', path: ['trays'], ...sortProblems.traysTooMany(trays.length, youngest.trays, youngest.band) });
+      faults.push({
+        code: 'trays-too-many',
+        grade: 'caution',
+        path: ['trays'],
+        ...sortProblems.traysTooMany(trays.length, youngest.trays, youngest.band),
+      });
     }
     const leastMinutes = Math.ceil((finds * youngest.secondsPerFind) / 60);
     if (finds >= FEWEST_FINDS && block.minutes < leastMinutes) {
-      faults.push({ code: 'minutes-under', grade: 'caution', path: ['minutes'], ...sortProblems.minutesUnder(block.minutes, leastMinutes, finds) });
+      faults.push({
+        code: 'minutes-under',
+        grade: 'caution',
+        path: ['minutes'],
+        ...sortProblems.minutesUnder(block.minutes, leastMinutes, finds),
+      });
     }
   }
   for (const [index, tray] of trays.entries()) {
-    if (!filled.has(tray.id)) faults.push({ code: 'tray-empty', grade: 'caution', path: ['trays', index], ...sortProblems.trayEmpty(tray.name) });
+    if (!filled.has(tray.id))
+      faults.push({
+        code: 'tray-empty',
+        grade: 'caution',
+        path: ['trays', index],
+        ...sortProblems.trayEmpty(tray.name),
+      });
   }
   return faults;
 }
@@ -128,7 +189,13 @@ function describe(find: Find, homes: readonly Home[], vocabulary: Vocabulary): S
   };
 }
 
-const pitToDraw = ({ id, lengthMm, widthMm, depthMm, profile }: Pit): SortActivity['pit'] => ({ id, lengthMm, widthMm, depthMm, profile });
+const pitToDraw = ({ id, lengthMm, widthMm, depthMm, profile }: Pit): SortActivity['pit'] => ({
+  id,
+  lengthMm,
+  widthMm,
+  depthMm,
+  profile,
+});
 
 /** Compiles a sort: the key is derived from the finds' attributes, and everything a pupil could not do is refused. */
 export function compileSort(id: string, block: SortBlock, context: CompileContext): Compiled<SortActivity> {
@@ -151,7 +218,9 @@ export function compileSort(id: string, block: SortBlock, context: CompileContex
     ...trayFaults,
     ...told,
     ...(hasTrayErrors ? [] : lookAlikes(named, homeOf)),
-    ...(findFaults.length > 0 || hasTrayErrors ? [] : limitFaults(block, named.length, trays, filled, context)),
+    ...(findFaults.length > 0 || hasTrayErrors
+      ? []
+      : limitFaults(block, named.length, trays, filled, context)),
   ];
   if (faults.some(({ grade }) => grade === 'error')) return { activity: null, faults };
   const activity: SortActivity = {
@@ -164,7 +233,9 @@ export function compileSort(id: string, block: SortBlock, context: CompileContex
     ownTrays: block.trays === 'ours',
     ordered: block.ordered ?? false,
     trays: trays.map(({ id: tray, name, hint }) => ({ id: tray, name, hint })),
-    finds: shuffle(context.chance, named).map(({ find }) => describe(find, homes.get(find.id) ?? [], vocabulary)),
+    finds: shuffle(context.chance, named).map(({ find }) =>
+      describe(find, homes.get(find.id) ?? [], vocabulary),
+    ),
     pit: pit === null ? null : pitToDraw(pit),
     seed: context.chance.seed,
     signsSource: words.values[0]?.source ?? '',

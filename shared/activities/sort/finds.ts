@@ -24,14 +24,27 @@ export function readFinds(block: SortBlock, site: Site): NamedFinds {
   const unknown = (written: string, path: Path, known: readonly string[], where: string): void => {
     const near = nearest(written, known);
     const replacement = near === null ? {} : { replacement: near };
-    faults.push({ code: 'find-unknown', grade: 'error', path, ...sortProblems.findUnknown(written, near, known, where), ...replacement });
+    faults.push({
+      code: 'find-unknown',
+      grade: 'error',
+      path,
+      ...sortProblems.findUnknown(written, near, known, where),
+      ...replacement,
+    });
   };
-  if (Array.isArray(block.finds)) {
-    const named = block.finds.flatMap((id, index): NamedFind[] => {
+  const { finds } = block;
+  if (Array.isArray(finds)) {
+    const named = finds.flatMap((id, index): NamedFind[] => {
       const find = everyFind.find((candidate) => candidate.id === id);
       const path = ['finds', index];
-      if (find === undefined) unknown(id, path, everyFind.map((known) => known.id), `the finds of ${site.name}`);
-      else if (block.finds instanceof Array && block.finds.indexOf(id) < index) {
+      if (find === undefined)
+        unknown(
+          id,
+          path,
+          everyFind.map((known) => known.id),
+          `the finds of ${site.name}`,
+        );
+      else if (finds.indexOf(id) < index) {
         faults.push({ code: 'find-repeated', grade: 'error', path, ...sortProblems.findRepeated(id) });
       } else return [{ find, path }];
       return [];
@@ -40,21 +53,32 @@ export function readFinds(block: SortBlock, site: Site): NamedFinds {
     const pit = pitIds.size === 1 ? (site.pits.find(({ id }) => pitIds.has(id)) ?? null) : null;
     return { named, pit, faults };
   }
-  const wanted = block.finds.pit;
-  const leaveOut = block.finds['leave-out'] ?? [];
+  const wanted = finds.pit;
+  const leaveOut = finds['leave-out'] ?? [];
   const pit = site.pits.find(({ id }) => id === wanted);
   if (pit === undefined) {
     const pits = site.pits.map(({ id }) => id);
     const near = nearest(wanted, pits);
     const replacement = near === null ? {} : { replacement: near };
     const words = sortProblems.pitUnknown(wanted, near, pits);
-    return { named: [], pit: null, faults: [{ code: 'find-unknown', grade: 'error', path: ['finds', 'pit'], ...words, ...replacement }] };
+    return {
+      named: [],
+      pit: null,
+      faults: [{ code: 'find-unknown', grade: 'error', path: ['finds', 'pit'], ...words, ...replacement }],
+    };
   }
   for (const [index, id] of leaveOut.entries()) {
     if (!pit.finds.some((find) => find.id === id)) {
-      unknown(id, ['finds', 'leave-out', index], pit.finds.map((find) => find.id), `the finds of pit ${pit.id}`);
+      unknown(
+        id,
+        ['finds', 'leave-out', index],
+        pit.finds.map((find) => find.id),
+        `the finds of pit ${pit.id}`,
+      );
     }
   }
-  const named = pit.finds.filter(({ id }) => !leaveOut.includes(id)).map((find): NamedFind => ({ find, path: ['finds', 'pit'] }));
+  const named = pit.finds
+    .filter(({ id }) => !leaveOut.includes(id))
+    .map((find): NamedFind => ({ find, path: ['finds', 'pit'] }));
   return { named, pit, faults };
 }

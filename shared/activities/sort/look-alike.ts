@@ -15,7 +15,7 @@ export const looksLike = (a: Find, b: Find): boolean =>
   a.attributes.state === b.attributes.state &&
   a.side === b.side &&
   a.decoration === b.decoration &&
-  (a.count > 1) === (b.count > 1) &&
+  a.count > 1 === b.count > 1 &&
   isNear(a.lengthMm, b.lengthMm) &&
   isNear(a.widthMm, b.widthMm) &&
   isNear(a.thicknessMm, b.thicknessMm);

@@ -30,7 +30,8 @@ export function paperSort(activity: SortActivity): readonly Sheet[] {
         number: smallFind,
         name,
         drawing,
-        answer: homes[0] === undefined ? attributes[activity.by].replaceAll('-', ' ') : trayName(homes[0].tray),
+        answer:
+          homes[0] === undefined ? attributes[activity.by].replaceAll('-', ' ') : trayName(homes[0].tray),
         because: homes[0]?.because ?? '',
         note,
         also: homes.slice(1).map(({ tray, because }) => ({ answer: trayName(tray), because })),

@@ -27,7 +27,10 @@ export const sortBlock = z.strictObject({
             trayName,
             z.strictObject({
               name: trayName.describe('What stands on the tray'),
-              holds: z.array(z.string().min(1)).min(1).describe('The values of the attribute that belong in it'),
+              holds: z
+                .array(z.string().min(1))
+                .min(1)
+                .describe('The values of the attribute that belong in it'),
               hint: z.string().max(80).optional().describe('A few words under the name'),
             }),
           ]),
@@ -36,7 +39,10 @@ export const sortBlock = z.strictObject({
         .max(10),
     ])
     .describe('The trays, or "ours" where pupils make their own'),
-  ordered: z.boolean().optional().describe('The trays are steps on one line (old to young): near misses count in part'),
+  ordered: z
+    .boolean()
+    .optional()
+    .describe('The trays are steps on one line (old to young): near misses count in part'),
   also: z
     .array(
       z.strictObject({

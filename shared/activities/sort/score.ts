@@ -67,7 +67,7 @@ function feedbackOf(find: SortFind, item: PlacedItem): FindFeedback {
   const placed = mostChosen(item.chosen);
   const all = Object.values(item.chosen).reduce((total, count) => total + count, 0);
   const agreement = Object.entries(item.chosen).reduce(
-    (total, [tray, count]) => total + ((all === 0 ? 0 : count / all) * (item.agreement[tray] ?? 0)),
+    (total, [tray, count]) => total + (all === 0 ? 0 : count / all) * (item.agreement[tray] ?? 0),
     0,
   );
   const home = find.homes.find(({ tray }) => tray === placed);
@@ -82,12 +82,16 @@ function scoreOwnTrays(activity: SortActivity, play: SortPlay): SortScore {
   // A find left in the pit is in a group of its own.
   const groups = activity.finds.map((find) => play.placed?.[find.id] ?? `\u0000${find.id}`);
   const indexOf = (attribute: Attribute, answer: readonly string[]): number =>
-    adjustedRandIndex(activity.finds.map((find) => find.attributes[attribute]), answer).value ?? 0;
+    adjustedRandIndex(
+      activity.finds.map((find) => find.attributes[attribute]),
+      answer,
+    ).value ?? 0;
   const usable = ATTRIBUTES.filter((attribute) => {
     const kinds = new Set(activity.finds.map((find) => find.attributes[attribute])).size;
     return kinds > 1 && kinds < activity.finds.length;
   });
-  const best = (answer: readonly string[]): number => Math.max(...usable.map((attribute) => indexOf(attribute, answer)));
+  const best = (answer: readonly string[]): number =>
+    Math.max(...usable.map((attribute) => indexOf(attribute, answer)));
   const chance = stream(`${activity.seed}/own-trays`);
   let total = 0;
   for (let shuffled = 0; shuffled < SHUFFLES; shuffled += 1) total += best(shuffle(chance, groups));
@@ -102,7 +106,12 @@ function scoreOwnTrays(activity: SortActivity, play: SortPlay): SortScore {
       finds: activity.finds.length,
       agreeing: 0,
       agreeingByGuess: 0,
-      feedback: activity.finds.map((find) => ({ find: find.id, placed: play.placed?.[find.id] ?? null, agrees: 'no', agreement: 0 })),
+      feedback: activity.finds.map((find) => ({
+        find: find.id,
+        placed: play.placed?.[find.id] ?? null,
+        agrees: 'no',
+        agreement: 0,
+      })),
       followed: { attribute: followed, index: indexOf(followed, groups) },
       indices: Object.fromEntries(usable.map((attribute) => [attribute, indexOf(attribute, groups)])),
     },

@@ -25,7 +25,13 @@ export function readTrays(
   const unknown = (written: string, path: Fault['path']): void => {
     const near = nearest(written, labels) ?? nearest(written, known);
     const replacement = near === null ? {} : { replacement: near };
-    faults.push({ code: 'tray-unknown', grade: 'error', path, ...sortProblems.trayUnknown(written, words.label, near, labels), ...replacement });
+    faults.push({
+      code: 'tray-unknown',
+      grade: 'error',
+      path,
+      ...sortProblems.trayUnknown(written, words.label, near, labels),
+      ...replacement,
+    });
   };
   const trays = block.trays.map((tray, index): FilledTray => {
     if (typeof tray === 'string') {
@@ -51,7 +57,12 @@ export function readTrays(
     const shared = tray.holds.find((value) => earlier.some(({ holds }) => holds.includes(value)));
     const other = earlier.find(({ holds }) => shared !== undefined && holds.includes(shared));
     if (shared !== undefined && other !== undefined) {
-      faults.push({ code: 'tray-overlap', grade: 'error', path, ...sortProblems.trayOverlap(shared, other.name, tray.name) });
+      faults.push({
+        code: 'tray-overlap',
+        grade: 'error',
+        path,
+        ...sortProblems.trayOverlap(shared, other.name, tray.name),
+      });
     }
   }
   return { trays, faults };

@@ -10,10 +10,18 @@ const grams = (value: number): string => (value < 10 ? value.toFixed(1) : String
 
 /** Sentences for problems in finds tables and site files. */
 export const findWords = {
-  wordUnknown: (attribute: string, written: string, near: string | null, known: readonly string[]): Sentences => ({
+  wordUnknown: (
+    attribute: string,
+    written: string,
+    near: string | null,
+    known: readonly string[],
+  ): Sentences => ({
     expected: `a ${attribute.replace('-', ' ')} from the vocabulary: ${oneOf(known, 'in content/vocabulary.yaml')}`,
     received: quoted(written),
-    mend: near === null ? `${writeNearest(null, known, 'in content/vocabulary.yaml')}, or add the word to that file` : `write ${quoted(near)}`,
+    mend:
+      near === null
+        ? `${writeNearest(null, known, 'in content/vocabulary.yaml')}, or add the word to that file`
+        : `write ${quoted(near)}`,
   }),
   massDoubtful: (massG: number, leastG: number, greatestG: number): Sentences => ({
     expected: `from ${grams(leastG)} to ${grams(greatestG)} g for a thing of this type, stone and size`,

@@ -12,9 +12,11 @@ export const order = {
       '4-5': 'Touch a card. Then touch a place on the line.',
       '5-7': 'Touch a card. Then touch a place on the line.',
     },
-    otherwise: 'Choose a card, then its place on the line. Some cards may change places: more than one order is right.',
+    otherwise:
+      'Choose a card, then its place on the line. Some cards may change places: more than one order is right.',
   },
-  pairsHow: 'One of you chooses a card and says what is done. The other says where it goes, and why. Then change over.',
+  pairsHow:
+    'One of you chooses a card and says what is done. The other says where it goes, and why. Then change over.',
   pairsTurn: 'Turn {turn}: {who} chooses, the other decides.',
   pairsFirst: 'the first of you',
   pairsSecond: 'the second of you',

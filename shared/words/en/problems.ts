@@ -15,7 +15,9 @@ export const quoted = (text: string): string => {
 
 /** "one of: a, b, c", or how many there are where the list is long. */
 export const oneOf = (known: readonly string[], where = 'in the help page'): string =>
-  known.length <= SHORT_LIST ? `one of: ${known.join(', ')}` : `one of ${known.length} known words, listed ${where}`;
+  known.length <= SHORT_LIST
+    ? `one of: ${known.join(', ')}`
+    : `one of ${known.length} known words, listed ${where}`;
 
 /** "write ground", or the list to choose from. */
 export const writeNearest = (nearest: string | null, known: readonly string[], where?: string): string =>
@@ -26,8 +28,9 @@ export const nameValue = (value: unknown): string => {
   if (value === undefined) return 'nothing';
   if (value === null) return 'an empty value';
   if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : `a list of ${value.length}`;
-  if (typeof value === 'object') return 'keys and values';
-  return quoted(String(value));
+  if (typeof value === 'string') return quoted(value);
+  if (typeof value === 'number' || typeof value === 'boolean') return quoted(String(value));
+  return 'keys and values';
 };
 
 export const yamlWords = {
@@ -74,7 +77,12 @@ export const shapeWords = {
     received: quoted(key),
     mend: nearest === null ? `remove the line, or write ${oneOf(known)}` : `write ${quoted(nearest)}`,
   }),
-  unknownWord: (written: string, nearest: string | null, known: readonly string[], where?: string): Sentences => ({
+  unknownWord: (
+    written: string,
+    nearest: string | null,
+    known: readonly string[],
+    where?: string,
+  ): Sentences => ({
     expected: oneOf(known, where),
     received: quoted(written),
     mend: writeNearest(nearest, known, where),

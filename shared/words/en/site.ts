@@ -73,7 +73,8 @@ export const site = {
   signsTitle: 'Signs in the hand',
   signsLead: 'What tells one thing from another. Common practice of the trade, no source.',
   limitsTitle: 'What each age is asked',
-  limitsLead: 'Our judgement, to be tried with real groups. A lesson beyond these gets a caution, not a refusal.',
+  limitsLead:
+    'Our judgement, to be tried with real groups. A lesson beyond these gets a caution, not a refusal.',
   limitAges: 'Ages',
   limitMinutes: 'Minutes at one activity',
   limitTrays: 'Trays',
@@ -92,7 +93,8 @@ export const site = {
   notesBefore: 'Before',
   notesDuring: 'During',
   notesAfter: 'After',
-  notesBeforeText: 'Print the cards and the pupil sheet, or open the lesson once so that it works without a signal.',
+  notesBeforeText:
+    'Print the cards and the pupil sheet, or open the lesson once so that it works without a signal.',
   notesDuringText: 'Alone, in pairs, or hands up. Ask for the sign in the hand before the name.',
   notesAfterText: 'Read the record card together. Ask what would change our mind.',
   notesAnswers: 'The answers, and why',

@@ -8,10 +8,18 @@ interface Sentences {
 
 /** Sentences for what can be wrong in a sort block. */
 export const sortProblems = {
-  trayUnknown: (written: string, attribute: string, near: string | null, known: readonly string[]): Sentences => ({
+  trayUnknown: (
+    written: string,
+    attribute: string,
+    near: string | null,
+    known: readonly string[],
+  ): Sentences => ({
     expected: `a value of "${attribute}": ${known.join(', ')}`,
     received: quoted(written),
-    mend: near === null ? 'write one of these, or give the tray a name and say what it "holds"' : `write ${quoted(near)}`,
+    mend:
+      near === null
+        ? 'write one of these, or give the tray a name and say what it "holds"'
+        : `write ${quoted(near)}`,
   }),
   trayRepeated: (name: string): Sentences => ({
     expected: 'a name of its own for each tray',
@@ -36,10 +44,21 @@ export const sortProblems = {
   alsoTrayUnknown: (written: string, near: string | null, known: readonly string[]): Sentences => ({
     expected: known.length === 0 ? 'trays named in this block' : oneOf(known, 'under trays'),
     received: quoted(written),
-    mend: known.length === 0 ? 'remove "also": pupils make their own trays here' : writeNearest(near, known, 'under trays'),
+    mend:
+      known.length === 0
+        ? 'remove "also": pupils make their own trays here'
+        : writeNearest(near, known, 'under trays'),
   }),
-  findUnknown: (written: string, near: string | null, known: readonly string[], where: string): Sentences => ({
-    expected: known.length <= 8 ? `one of ${where}: ${known.join(', ')}` : `one of ${where} (${known.length} of them)`,
+  findUnknown: (
+    written: string,
+    near: string | null,
+    known: readonly string[],
+    where: string,
+  ): Sentences => ({
+    expected:
+      known.length <= 8
+        ? `one of ${where}: ${known.join(', ')}`
+        : `one of ${where} (${known.length} of them)`,
     received: quoted(written),
     mend: near === null ? `write the id of one of ${where}` : `write ${quoted(near)}`,
   }),

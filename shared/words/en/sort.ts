@@ -64,12 +64,14 @@ export const sort = {
     bands: { '4-5': '', '5-7': '' },
     otherwise: 'Guessing gets about {guess}.',
   },
-  handsAgreeLine: 'Of all hands, {percent} per cent agree with the finds record. Guessing gets about {guess} per cent.',
+  handsAgreeLine:
+    'Of all hands, {percent} per cent agree with the finds record. Guessing gets about {guess} per cent.',
   workingTitle: 'See the working',
   workingLine:
     'Agreement {observed}. Guessing with the same choices: {expected}. Beyond guessing: ({observed} − {expected}) ÷ (1 − {expected}) = {score}. 0 is guessing, 1 is the record.',
   followedLine: 'Your trays follow one thing best: {attribute}.',
-  followedNone: 'Your trays follow nothing in the record more than chance would. Perhaps you saw something it does not say.',
+  followedNone:
+    'Your trays follow nothing in the record more than chance would. Perhaps you saw something it does not say.',
   colFind: 'Find',
   colYou: 'You said',
   colRecord: 'The record says',

@@ -10,7 +10,8 @@ const name = `pitlore-${hash(files.map(({ url, revision }) => `${url}@${revision
 
 function hash(text: string): string {
   let value = 5381;
-  for (let index = 0; index < text.length; index += 1) value = (Math.imul(value, 33) ^ text.charCodeAt(index)) >>> 0;
+  for (let index = 0; index < text.length; index += 1)
+    value = (Math.imul(value, 33) ^ text.charCodeAt(index)) >>> 0;
   return value.toString(36);
 }
 
@@ -22,7 +23,11 @@ self.addEventListener('install', (event) => {
 self.addEventListener('activate', (event) => {
   const dropOld = caches
     .keys()
-    .then((keys) => Promise.all(keys.filter((key) => key.startsWith('pitlore-') && key !== name).map((key) => caches.delete(key))));
+    .then((keys) =>
+      Promise.all(
+        keys.filter((key) => key.startsWith('pitlore-') && key !== name).map((key) => caches.delete(key)),
+      ),
+    );
   event.waitUntil(dropOld.then(() => self.clients.claim()));
 });
 
