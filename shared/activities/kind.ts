@@ -88,6 +88,8 @@ export type Sheet =
       readonly title: string;
       readonly question: string | null;
       readonly places: number;
+      /** Cards with drawings need taller places. */
+      readonly isDrawn: boolean;
     }
   | {
       readonly part: 'step-answers';

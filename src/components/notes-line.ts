@@ -19,3 +19,11 @@ const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } =
 /** What pupils do in an activity, in one line of the teacher notes. */
 export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: K }): string =>
   lines[activity.kind](activity);
+
+const during: Readonly<Record<KindName, string>> = {
+  order: words.notesDuringOrder,
+  sort: words.notesDuringText,
+};
+
+/** What to ask for while pupils do it. */
+export const duringLine = (kind: KindName): string => during[kind];

@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useMemo, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { scoreLaid } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import { laidCards, openOrder } from '../stores/order.ts';
@@ -14,6 +14,7 @@ import { WaysToPlay } from './WaysToPlay.tsx';
 /** An order on screen: choose a card, lay it on the line, move it about, read the record. */
 export function Order({ lesson, activity, words, drawn, showsWorking }: OrderProps) {
   const store = useMemo(() => openOrder(lesson, activity), [lesson, activity.id]);
+  useLayoutEffect(() => store.pickUp(), [store]);
   const table = useStore(store.$table);
   const root = useRef<HTMLDivElement>(null);
   const moves = useOrderMoves({ root, store, activity, words });

@@ -36,9 +36,9 @@ export function OrderCards({ activity, words, drawn, table, store, onLift }: Pro
                 class="step-card"
                 data-card={step.id}
                 aria-pressed={table.hand === step.id}
-                aria-label={say(words.cardName, { letter: step.letter, name: step.name })}
                 onClick={(event) => onLift(step.id, event.detail === 0)}
               >
+                <span class="unseen">{say(words.card)} </span>
                 {face}
               </button>
             )}

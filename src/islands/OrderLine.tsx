@@ -15,35 +15,12 @@ export function OrderLine({ activity, words, drawn, table, moves }: Props) {
   const held = activity.steps.find(({ id }) => id === hand) ?? null;
   const last = line.length - 1;
   return (
-    <ol class="line" aria-label={say(words.lineTitle)}>
-      {line.map((card, index) => {
-        const step = activity.steps.find(({ id }) => id === card) ?? null;
-        const place = index + 1;
-        const face = step !== null && (
-          <StepFace activity={activity.id} step={step} isDrawn={drawn.includes(step.id)} />
-        );
-        return (
-          <li
-            key={index}
-            class="line-place"
-            data-state={step === null ? 'empty' : card === hand ? 'held' : 'laid'}
-            data-open={held !== null}
-          >
-            <span class="line-number numbers" aria-hidden="true">
-              {place}
-            </span>
-            {held !== null ? (
-              <button
-                type="button"
-                class="line-card"
-                data-place={place}
-                data-state={step === null || card === hand ? 'empty' : 'laid'}
-                aria-label={say(step === null || card === hand ? words.placeHere : words.placeTaken, {
-                  place,
-                  letter: held.letter,
-                })}
+    <ol class="line"
                 onClick={(event) => moves.place(index, event.detail === 0)}
               >
+                <span class="unseen">
+                  {say(step === null || card === hand ? words.placeHere : words.placeTaken, { place, letter: held.letter })}{' '}
+                </span>
                 {face}
               </button>
             ) : step === null ? (
@@ -58,9 +35,9 @@ export function OrderLine({ activity, words, drawn, table, moves }: Props) {
                   class="line-card"
                   data-place={place}
                   data-card={step.id}
-                  aria-label={say(words.lift, { place, letter: step.letter, name: step.name })}
                   onClick={(event) => moves.lift(step.id, event.detail === 0)}
                 >
+                  <span class="unseen">{say(words.lift, { place })} </span>
                   {face}
                 </button>
                 <span class="line-moves">
@@ -72,13 +49,13 @@ export function OrderLine({ activity, words, drawn, table, moves }: Props) {
                       data-by={by}
                       data-of={step.id}
                       aria-disabled={by === -1 ? index === 0 : index === last}
-                      aria-label={say(by === -1 ? words.moveEarlier : words.moveLater, {
-                        letter: step.letter,
-                      })}
                       onClick={() => moves.move(index, by)}
                     >
-                      <span aria-hidden="true">{by === -1 ? '↑' : '↓'}</span>
-                      <span class="line-word"> {say(by === -1 ? words.earlier : words.later)}</span>
+                      <span class="unseen">{say(by === -1 ? words.moveEarlier : words.moveLater, { letter: step.letter })}</span>
+                      <span aria-hidden="true">
+                        {by === -1 ? '↑' : '↓'}
+                        <span class="line-word"> {say(by === -1 ? words.earlier : words.later)}</span>
+                      </span>
                     </button>
                   ))}
                 </span>

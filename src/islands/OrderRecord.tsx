@@ -10,6 +10,9 @@ interface Props extends Pick<OrderProps, 'activity' | 'words' | 'drawn' | 'shows
   readonly result: LaidScore;
 }
 
+/** Longer lists of what may change places are folded away. */
+const SHORT_LIST = 4;
+
 /** What you laid, where the record lets each step lie, why; then which steps may change places. */
 export function OrderRecord({ activity, words, drawn, showsWorking, line, result }: Props) {
   const { pairs, kept, broken, brokenPairs, toMove } = result.working;
@@ -57,20 +60,22 @@ export function OrderRecord({ activity, words, drawn, showsWorking, line, result
         </tbody>
       </table>
       {showsWorking && <p>{say(orders, { count: validOrders ?? 0 })}</p>}
-      <h4>{say(words.freeTitle)}</h4>
-      {free.length === 0 && <p>{say(words.freeNone)}</p>}
-      <ul class="free">
-        {free.map(({ step, others, bothAfter, bothBefore }) => (
-          <li key={`${step} ${others[0] ?? ''}`}>
-            {freeSentence(words, {
-              step: nameOf(step),
-              others: namesOf(others),
-              bothAfter: namesOf(bothAfter),
-              bothBefore: namesOf(bothBefore),
-            })}
-          </li>
-        ))}
-      </ul>
+      <details class="working" open={free.length < SHORT_LIST}>
+        <summary>{say(words.freeTitle)}</summary>
+        {free.length === 0 && <p>{say(words.freeNone)}</p>}
+        <ul class="free">
+          {free.map(({ step, others, bothAfter, bothBefore }) => (
+            <li key={`${step} ${others[0] ?? ''}`}>
+              {freeSentence(words, {
+                step: nameOf(step),
+                others: namesOf(others),
+                bothAfter: namesOf(bothAfter),
+                bothBefore: namesOf(bothBefore),
+              })}
+            </li>
+          ))}
+        </ul>
+      </details>
       {showsWorking && result.score !== null && (
         <details class="working">
           <summary>{say(words.workingTitle)}</summary>

@@ -11,9 +11,7 @@ interface Props {
 export function StepFace({ activity, step, isDrawn }: Props) {
   return (
     <>
-      <span class="step-letter" aria-hidden="true">
-        {step.letter}
-      </span>
+      <span class="step-letter">{step.letter}</span>
       {isDrawn && (
         <svg class="step-drawing" aria-hidden="true" focusable="false">
           <use href={`#${stepDrawingId(activity, step.id)}`} />

@@ -65,6 +65,7 @@ export function useOrderMoves({ root, store, activity, words }: Table): OrderMov
     lift: (card, byKey) => {
       const step = activity.steps.find(({ id }) => id === card);
       if (step === undefined) return;
+      if (table().hand === card) return putBack();
       store.lift(card);
       setSaid(say(words.saidLifted, { letter: step.letter, name: step.name }));
       if (byKey) focus('.line-card[data-state="empty"]');

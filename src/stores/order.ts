@@ -30,6 +30,9 @@ export interface OrderTable extends z.infer<typeof stored> {
 /** The table of one order and everything that may be done on it. */
 export interface OrderStore {
   readonly $table: ReadableAtom<OrderTable>;
+  /** Goes on from what was kept on this device: after the page's own markup has been taken over as it was drawn. */
+  readonly pickUp: () => void;
+  /** Takes a card in the hand; the same card again lays it down. */
   readonly lift: (card: string) => void;
   /** Lays the card in the hand at a place, from 0; a card that lies there makes room. */
   readonly place: (place: number) => void;
@@ -62,7 +65,7 @@ export function insertCard(line: Line, card: string, place: number): Line {
 
 const LONGEST_PAST = 100;
 
-/** Opens the table of an order as it was left on this device. */
+/** The table of an order, empty until it is picked up as it was left on this device. */
 export function openOrder(lesson: string, activity: OrderActivity): OrderStore {
   const empty: OrderTable = {
     way: 'alone',
@@ -73,15 +76,7 @@ export function openOrder(lesson: string, activity: OrderActivity): OrderStore {
     hands: {},
     isKept: true,
   };
-  const kept = recall(lesson, activity.id, stored);
-  const known = new Set(activity.steps.map(({ id }) => id));
-  // A lesson that was changed may have other cards: then its line begins anew.
-  const fits =
-    kept !== null &&
-    kept.line.length === known.size &&
-    new Set(laidCards(kept.line)).size === laidCards(kept.line).length &&
-    laidCards(kept.line).every((card) => known.has(card));
-  const $table = atom<OrderTable>(fits ? { ...empty, ...kept } : empty);
+  const $table = atom<OrderTable>(empty);
 
   const tell = (): void => {
     const { line, isRead } = $table.get();
@@ -104,11 +99,23 @@ export function openOrder(lesson: string, activity: OrderActivity): OrderStore {
     });
   };
   const without = (line: Line, card: string): Line => line.map((each) => (each === card ? null : each));
-  tell();
+  const pickUp = (): void => {
+    const kept = recall(lesson, activity.id, stored);
+    const known = new Set(activity.steps.map(({ id }) => id));
+    const cards = laidCards(kept?.line ?? []);
+    // A lesson that was changed may have other cards: then its line begins anew.
+    const fits =
+      kept?.line.length === known.size &&
+      new Set(cards).size === cards.length &&
+      cards.every((card) => known.has(card));
+    if (kept !== null && fits) $table.set({ ...empty, ...kept });
+    tell();
+  };
 
   return {
     $table,
-    lift: (hand) => change({ hand }),
+    pickUp,
+    lift: (card) => change({ hand: $table.get().hand === card ? null : card }),
     place: (place) => {
       const { hand, line } = $table.get();
       if (hand !== null) lay(insertCard(without(line, hand), hand, place));

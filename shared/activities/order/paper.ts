@@ -12,7 +12,13 @@ export function paperOrder(activity: OrderActivity): readonly Sheet[] {
       title,
       cards: steps.map(({ letter, name, drawing }) => ({ letter, name, drawing })),
     },
-    { part: 'step-line', title, question, places: steps.length },
+    {
+      part: 'step-line',
+      title,
+      question,
+      places: steps.length,
+      isDrawn: steps.some(({ drawing }) => drawing !== null),
+    },
     {
       part: 'step-answers',
       title,

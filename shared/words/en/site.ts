@@ -95,6 +95,8 @@ export const site = {
   notesAfter: 'After',
   notesBeforeText:
     'Print the cards and the pupil sheet, or open the lesson once so that it works without a signal.',
+  notesDuringOrder:
+    'Alone, in pairs, or hands up. Ask what each step needs before it, and which could be done at any time.',
   notesDuringText: 'Alone, in pairs, or hands up. Ask for the sign in the hand before the name.',
   notesAfterText: 'Read the record card together. Ask what would change our mind.',
   notesAnswers: 'The answers, and why',
