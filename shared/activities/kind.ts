@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { Fault } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
-import type { FindToDraw } from '../drawing/drawing.ts';
+import type { FindToDraw, StepDrawn } from '../drawing/index.ts';
 import type { Library, Site } from '../library/library.ts';
 
 /** What a kind may look at while it compiles one block. */
@@ -61,7 +61,7 @@ export interface AnswerRow {
 export interface StepCard {
   readonly letter: string;
   readonly name: string;
-  readonly drawing: string | null;
+  readonly drawing: StepDrawn | null;
 }
 
 /** Steps that may change places with one step, by name, with what holds them on both sides. */

@@ -6,7 +6,7 @@ import { stepDrawingId, type OrderProps } from '../islands/order-view.ts';
 import { viewBoxOf } from './drawn.ts';
 import { drawnStep } from './drawn-step.ts';
 import { SHOWS_WORKING } from './shows-working.ts';
-import type { Symbol } from './sort-screen.ts';
+import type { Symbol } from './symbols.ts';
 
 /** What a page needs for an order on screen: the island's props, and the drawings it points to. */
 export function orderScreen(

@@ -1,4 +1,5 @@
 import { say } from '../../shared/words/index.ts';
+import type { OrderStep } from '../../shared/activities/scorers.ts';
 import type { OrderTable } from '../stores/order.ts';
 import type { OrderProps } from './order-view.ts';
 import { StepFace } from './StepFace.tsx';
@@ -15,11 +16,34 @@ export function OrderLine({ activity, words, drawn, table, moves }: Props) {
   const held = activity.steps.find(({ id }) => id === hand) ?? null;
   const last = line.length - 1;
   return (
-    <ol class="line"
+    <ol class="line" aria-label={say(words.lineTitle)}>
+      {line.map((card, index) => {
+        const step = activity.steps.find(({ id }) => id === card) ?? null;
+        const place = index + 1;
+        const isEmpty = step === null || card === hand;
+        const face = step !== null && (
+          <StepFace activity={activity.id} step={step} isDrawn={drawn.includes(step.id)} />
+        );
+        return (
+          <li
+            key={index}
+            class="line-place"
+            data-state={step === null ? 'empty' : card === hand ? 'held' : 'laid'}
+            data-open={held !== null}
+          >
+            <span class="line-number numbers" aria-hidden="true">
+              {place}
+            </span>
+            {held !== null ? (
+              <button
+                type="button"
+                class="line-card"
+                data-place={place}
+                data-state={isEmpty ? 'empty' : 'laid'}
                 onClick={(event) => moves.place(index, event.detail === 0)}
               >
                 <span class="unseen">
-                  {say(step === null || card === hand ? words.placeHere : words.placeTaken, { place, letter: held.letter })}{' '}
+                  {say(isEmpty ? words.placeHere : words.placeTaken, { place, letter: held.letter })}{' '}
                 </span>
                 {face}
               </button>
@@ -41,23 +65,8 @@ export function OrderLine({ activity, words, drawn, table, moves }: Props) {
                   {face}
                 </button>
                 <span class="line-moves">
-                  {([-1, 1] as const).map((by) => (
-                    <button
-                      key={by}
-                      type="button"
-                      class="press line-move"
-                      data-by={by}
-                      data-of={step.id}
-                      aria-disabled={by === -1 ? index === 0 : index === last}
-                      onClick={() => moves.move(index, by)}
-                    >
-                      <span class="unseen">{say(by === -1 ? words.moveEarlier : words.moveLater, { letter: step.letter })}</span>
-                      <span aria-hidden="true">
-                        {by === -1 ? '↑' : '↓'}
-                        <span class="line-word"> {say(by === -1 ? words.earlier : words.later)}</span>
-                      </span>
-                    </button>
-                  ))}
+                  <Move by={-1} isEnd={index === 0} {...{ step, words, index, moves }} />
+                  <Move by={1} isEnd={index === last} {...{ step, words, index, moves }} />
                 </span>
               </>
             )}
@@ -65,5 +74,35 @@ export function OrderLine({ activity, words, drawn, table, moves }: Props) {
         );
       })}
     </ol>
+  );
+}
+
+interface MoveProps extends Pick<Props, 'words' | 'moves'> {
+  readonly by: -1 | 1;
+  readonly step: OrderStep;
+  readonly index: number;
+  readonly isEnd: boolean;
+}
+
+/** One place earlier or later. */
+function Move({ by, step, words, index, isEnd, moves }: MoveProps) {
+  const isEarlier = by === -1;
+  return (
+    <button
+      type="button"
+      class="press line-move"
+      data-by={by}
+      data-of={step.id}
+      aria-disabled={isEnd}
+      onClick={() => moves.move(index, by)}
+    >
+      <span class="unseen">
+        {say(isEarlier ? words.moveEarlier : words.moveLater, { letter: step.letter })}
+      </span>
+      <span aria-hidden="true">
+        {isEarlier ? '↑' : '↓'}
+        <span class="line-word"> {say(isEarlier ? words.earlier : words.later)}</span>
+      </span>
+    </button>
   );
 }

@@ -1,9 +1,5 @@
-import type { FindToDraw } from '../../drawing/drawing.ts';
+import type { FindToDraw, StepDrawn } from '../../drawing/index.ts';
 import type { ActivityBase } from '../kind.ts';
-
-/** The drawings there are for the cards of steps. */
-export const STEP_DRAWINGS = ['block', 'roughout', 'preform', 'grinding', 'haft', 'hafted-axe'] as const;
-export type StepDrawing = (typeof STEP_DRAWINGS)[number];
 
 /** A step of making on its card. */
 export interface OrderStep {
@@ -13,7 +9,7 @@ export interface OrderStep {
   readonly name: string;
   readonly mustFollow: readonly string[];
   readonly why: string | null;
-  readonly drawing: StepDrawing | null;
+  readonly drawing: StepDrawn | null;
   /** Where in the line it may lie in some right order, counted from 1. */
   readonly earliest: number;
   readonly latest: number;

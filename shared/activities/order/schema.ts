@@ -1,6 +1,6 @@
 import * as z from 'zod';
+import { STEPS_DRAWN } from '../../drawing/index.ts';
 import { blockBase } from '../block-base.ts';
-import { STEP_DRAWINGS } from './activity.ts';
 
 const stepId = z
   .string()
@@ -19,7 +19,7 @@ export const orderBlock = z.strictObject({
           .optional()
           .describe('The ids of the steps that must be done before it'),
         why: z.string().min(1).max(160).optional().describe('Why it cannot come before those'),
-        drawing: z.enum(STEP_DRAWINGS).optional().describe('A drawing for the card'),
+        drawing: z.enum(STEPS_DRAWN).optional().describe('A drawing for the card'),
       }),
     )
     .min(3)
