@@ -2,8 +2,10 @@ import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import { estimate } from './estimate/kind.ts';
 import { sort } from './sort/kind.ts';
 
+export { leverTable } from './estimate/lever-table.ts';
 export type {
   ActivityBase,
   AnswerRow,
@@ -15,7 +17,7 @@ export type {
   Sheet,
 } from './kind.ts';
 
-const kinds = { sort } as const;
+const kinds = { estimate, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;

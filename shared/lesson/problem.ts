@@ -2,6 +2,8 @@ import type { Point } from './point.ts';
 
 /** Every code a problem may carry: noun, then fault, sorted. Each has words in help and a broken file in the tests. */
 export const PROBLEM_CODES = [
+  'ask-unfit',
+  'beyond-model',
   'block-empty',
   'block-nested',
   'block-unclosed',
@@ -11,6 +13,8 @@ export const PROBLEM_CODES = [
   'column-unknown',
   'file-empty',
   'file-too-long',
+  'figures-missing',
+  'find-broken',
   'find-homeless',
   'find-repeated',
   'find-unknown',

@@ -1,11 +1,16 @@
 import { agesOf } from './en/ages.ts';
+import { estimatePapers } from './en/estimate-papers.ts';
+import { estimate } from './en/estimate.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
 
 export type { Entry, Template, Words } from './entry.ts';
 export { say } from './say.ts';
+export { tellNumber } from './tell-number.ts';
 export { wordsFor } from './words-for.ts';
 
 /** Every language there is; a second one is a folder like `en` and a line here. */
-export const catalogues = { en: { help, problemMeanings, site, sort, agesOf } } as const;
+export const catalogues = {
+  en: { estimate, estimatePapers, help, problemMeanings, site, sort, agesOf },
+} as const;

@@ -1,10 +1,11 @@
 import type { ActivityOf } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
-import { youngest, type Band, type Library } from '../../shared/library/index.ts';
+import { youngest, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import { drawingId } from '../islands/drawing-id.ts';
 import type { PlanView, SortProps } from '../islands/sort-view.ts';
 import { drawnFind, drawnPlan, viewBoxOf } from './drawn.ts';
+import { showsWorking } from './shows-working.ts';
 
 /** A drawing kept once in a page, to be shown wherever its id is used. */
 export interface Symbol {
@@ -12,16 +13,6 @@ export interface Symbol {
   readonly viewBox: string;
   readonly markup: string;
 }
-
-/** From this band up the score's working is shown. */
-const SHOWS_WORKING: Readonly<Record<Band, boolean>> = {
-  '4-5': false,
-  '5-7': false,
-  '7-9': false,
-  '9-11': true,
-  '11-14': true,
-  '14-16': true,
-};
 
 /** What a page needs for a sort on screen: the island's props, and the drawings it points to. */
 export function sortScreen(
@@ -66,7 +57,7 @@ export function sortScreen(
     activity,
     words: wordsFor(catalogues.en.sort, band),
     plan: view,
-    showsWorking: plan.bands.some((each) => SHOWS_WORKING[each]),
+    showsWorking: showsWorking(plan),
     attributes: Object.fromEntries(library.vocabulary.attributes.map(({ id, label }) => [id, label])),
   };
   return { props, symbols };

@@ -39,6 +39,8 @@ export const help = {
 
 /** What each problem means, for the help page. */
 export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
+  'ask-unfit': 'A way of asking does not fit the quantity, its comparisons or the bands of the lesson.',
+  'beyond-model': 'The making model was not made for this size, stone or form, and says nothing beyond.',
   'block-empty': 'An activity block has nothing in it.',
   'block-nested': 'An activity block stands inside a list or a quotation, where it is not read.',
   'block-unclosed':
@@ -50,6 +52,9 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'column-unknown': 'A finds table has a column with a name that is not known.',
   'file-empty': 'There is nothing in the file.',
   'file-too-long': 'The file is far longer than any lesson; it was not read.',
+  'figures-missing':
+    'An estimate needs the figures of the making model, and there are none that can be read.',
+  'find-broken': 'An estimate takes the size of a find that is broken: the whole axe was longer.',
   'find-homeless': 'A find belongs in none of the trays.',
   'find-repeated': 'The same find, or the same small-find number, stands twice.',
   'find-unknown': 'A find, a pit or a context is named that the site does not have.',

@@ -47,6 +47,13 @@ export const site = {
   } satisfies Entry,
   sharpTeacher:
     'Flint edges cut, and flint dust harms lungs. Pupils never knap and never grind stone. Drawn cards need no special care; real finds or replicas need your employer’s own risk assessment, local rules and a competent practitioner. They come before anything printed here.',
+  makingText: {
+    bands: { '4-5': '', '5-7': '' },
+    otherwise:
+      'Grinding makes dust that harms lungs, and axes are for those trained to use them. Neither is for pupils.',
+  } satisfies Entry,
+  makingTeacher:
+    'Nothing here is to be tried: no knapping, no grinding wet or dry, no felling. Estimates and pictures need no stone.',
   problemsTitle: 'This lesson cannot run yet',
   problemsLead: {
     one: '{count} thing to put right in {file}. The rest of the site is not touched by it.',

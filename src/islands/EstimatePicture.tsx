@@ -1,0 +1,136 @@
+import type { EstimateTrial } from '../../shared/activities/scorers.ts';
+import { say, tellNumber } from '../../shared/words/index.ts';
+import type { EstimateTable } from '../stores/estimate.ts';
+import { DotPile } from './DotPile.tsx';
+import { saidAs, unitName, type EstimateProps, type EstimateWords } from './estimate-view.ts';
+import { LineScale } from './LineScale.tsx';
+import { SpreadRow } from './SpreadRow.tsx';
+
+interface Props extends Pick<EstimateProps, 'activity' | 'words'> {
+  readonly table: EstimateTable;
+}
+
+/** What was said, on the line: a number, or a least and a most; null for choices and classes. */
+export function guessOn(table: EstimateTable): number | readonly [number, number] | null {
+  if (table.way === 'class' || table.how === 'choose') return null;
+  if (table.how === 'number') return table.number;
+  return table.lower === null || table.upper === null ? null : [table.lower, table.upper];
+}
+
+/** The model, what was said and every published trial on one scale; each row says in words what it draws. */
+export function EstimatePicture({ activity, words, table }: Props) {
+  const { line, record, trials } = activity;
+  const guess = guessOn(table);
+  const isPile = table.way === 'class' && table.how !== 'choose' && table.classBy === 'numbers';
+  return (
+    <figure class="picture" aria-label={say(words.pictureTitle)}>
+      <ul class="picture-rows">
+        {guess !== null && (
+          <li>
+            <p>
+              {say(words.rowYou)}: <Amount activity={activity} words={words} guess={guess} />
+            </p>
+            {typeof guess === 'number' ? (
+              <SpreadRow line={line} middle={guess} guess={guess} shape="said" />
+            ) : (
+              <SpreadRow line={line} low={guess[0]} high={guess[1]} guess={guess} shape="said" />
+            )}
+          </li>
+        )}
+        {isPile && (
+          <li>
+            <p>{say(words.rowClass)}</p>
+            <DotPile line={line} numbers={table.numbers} />
+          </li>
+        )}
+        <li>
+          <p>
+            {say(words.textModel, {
+              low: tellNumber(record.low),
+              high: tellNumber(record.high),
+              middle: tellNumber(record.middle),
+              unit: unitName(activity, words, record.high),
+            })}
+          </p>
+          <SpreadRow
+            line={line}
+            low={record.low}
+            high={record.high}
+            quarters={[record.lowerQuarter, record.upperQuarter]}
+            middle={record.middle}
+            guess={guess}
+            shape="spread"
+          />
+        </li>
+        {trials.map((trial) => (
+          <li key={trial.id}>
+            <p>
+              {trial.about}: {trialAmount(activity, words, trial)}
+              <span class="quiet">
+                ; {say(placeWords(words, trial))}
+                {trial.assumed !== null && `; ${say(words.trialAssumed, { what: trial.assumed })}`}
+              </span>
+            </p>
+            <SpreadRow
+              line={line}
+              {...endsOf(trial)}
+              guess={guess}
+              shape={trial.place === 'above' || trial.place === 'below' ? 'outside' : 'trial'}
+            />
+          </li>
+        ))}
+      </ul>
+      <LineScale line={line} />
+      {trials.length === 0 && <figcaption class="small quiet">{say(words.trialsNone)}</figcaption>}
+    </figure>
+  );
+}
+
+function Amount({
+  activity,
+  words,
+  guess,
+}: Pick<Props, 'activity' | 'words'> & { readonly guess: number | readonly [number, number] }) {
+  return (
+    <>
+      {typeof guess === 'number'
+        ? say(words.amount, { number: saidAs(guess), unit: unitName(activity, words, guess) })
+        : say(words.fromTo, {
+            low: saidAs(guess[0]),
+            high: saidAs(guess[1]),
+            unit: unitName(activity, words, guess[1]),
+          })}
+    </>
+  );
+}
+
+function endsOf({ low, value, high }: EstimateTrial): {
+  readonly low?: number;
+  readonly high?: number;
+  readonly middle?: number;
+} {
+  const only = value ?? (low === null || high === null ? (low ?? high) : null);
+  return {
+    ...(low !== null && high !== null ? { low, high } : {}),
+    ...(only === null ? {} : { middle: only }),
+  };
+}
+
+function trialAmount(
+  activity: Props['activity'],
+  words: EstimateWords,
+  { low, value, high }: EstimateTrial,
+): string {
+  const unit = unitName(activity, words, high ?? value ?? low ?? 2);
+  if (low !== null && high !== null)
+    return say(words.trialBetween, { low: saidAs(low), high: saidAs(high), unit });
+  if (value !== null) return say(words.trialAbout, { value: saidAs(value), unit });
+  return high === null
+    ? say(words.trialAtLeast, { value: saidAs(low ?? 0), unit })
+    : say(words.trialUpTo, { value: saidAs(high), unit });
+}
+
+const placeWords = (words: EstimateWords, { place }: EstimateTrial): EstimateWords['trialInside'] =>
+  place === null
+    ? words.trialUnplaced
+    : { inside: words.trialInside, above: words.trialAbove, below: words.trialBelow }[place];
