@@ -39,7 +39,7 @@ export function Estimate(props: EstimateProps) {
           {activity.levers.length > 0 && <Levers {...props} table={table} store={store} onSaid={setSaid} />}
         </section>
       )}
-      <p class="sort-said" role="status">
+      <p class={result === null ? 'sort-said' : 'unseen'} role="status">
         {said}
       </p>
       <EstimateButtons

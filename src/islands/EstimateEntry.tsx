@@ -1,7 +1,7 @@
-import { say, tellNumber } from '../../shared/words/index.ts';
+import { say } from '../../shared/words/index.ts';
 import { ClassEntry } from './ClassEntry.tsx';
 import { Countable } from './Countable.tsx';
-import { saidAs, unitName, type EntryProps, type EstimateProps } from './estimate-view.ts';
+import { saidAs, tellTime, unitName, type EntryProps, type EstimateProps } from './estimate-view.ts';
 import { percentOf, valueAt } from './line-scale.ts';
 import { LineScale } from './LineScale.tsx';
 import { MarkField, MarkSlider } from './LineMark.tsx';
@@ -40,9 +40,7 @@ function ChooseAmong({ activity, words, table, store, onSaid }: EntryProps) {
               }}
             >
               <span class="choice-name">{label}</span>
-              <span class="small numbers choice-hours">
-                {say(words.hoursLong, { hours: tellNumber(hours) })}
-              </span>
+              <span class="small numbers choice-hours">{tellTime(words, hours)}</span>
             </button>
           )}
         </li>
@@ -144,7 +142,7 @@ export function Landmarks({ activity, words }: Pick<EstimateProps, 'activity' | 
   return (
     <ul class="landmarks small quiet">
       {activity.landmarks.map(({ id, label, hours }) => (
-        <li key={id}>{say(words.landmarkLine, { label, hours: tellNumber(hours) })}</li>
+        <li key={id}>{say(words.landmarkLine, { label, time: tellTime(words, hours) })}</li>
       ))}
     </ul>
   );

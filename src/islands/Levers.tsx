@@ -50,7 +50,7 @@ export function Levers({ activity, words, cells, leverLine, table, store, onSaid
               <button
                 type="button"
                 class="press"
-                aria-label={say(words.fewerFor, { what: name })}
+                aria-label={say(words.leverBefore, { what: name })}
                 aria-disabled={place === 0}
                 onClick={() => place > 0 && move(lever, place - 1)}
               >
@@ -60,7 +60,7 @@ export function Levers({ activity, words, cells, leverLine, table, store, onSaid
               <button
                 type="button"
                 class="press"
-                aria-label={say(words.moreFor, { what: name })}
+                aria-label={say(words.leverNext, { what: name })}
                 aria-disabled={place === last}
                 onClick={() => place < last && move(lever, place + 1)}
               >

@@ -44,3 +44,9 @@ export const saidAs = (amount: number): string => tellNumber(amount, 4);
 
 /** "about 3 times": how far off in words, from doublings. */
 export const timesOff = (doublings: number): string => tellNumber(2 ** Math.abs(doublings));
+
+/** A comparison's length, in minutes where it is short of an hour. */
+export const tellTime = (words: EstimateWords, hours: number): string =>
+  hours < 1
+    ? say(words.minutesLong, { minutes: tellNumber(hours * 60) })
+    : say(words.hoursLong, { hours: tellNumber(hours, 3) });

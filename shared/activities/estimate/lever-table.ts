@@ -22,7 +22,8 @@ export function leverTable(
   );
   return requests.map((each): LeverCell => {
     const reckoned = reckonQuantity(figures, of, each);
-    if (!reckoned.ok) return null;
+    // Nothing at all has no place on a line of ratios.
+    if (!reckoned.ok || !(reckoned.value.low > 0)) return null;
     const { low, middle, high, unit } = reckoned.value;
     const shown = (amount: number): number => threeDigits(asAsked(amount, unit));
     return [shown(low), shown(middle), shown(high)];

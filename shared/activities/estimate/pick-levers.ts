@@ -83,18 +83,22 @@ function optionsOf(figures: MakingFigures, lever: LeverId, request: MakingReques
   return { options, at: options.findIndex(({ id }) => id === own) };
 }
 
-/** Whether any of its options moves the answer: one that does not is not offered. */
-function moves(
+/** The options the model answers for with more than nothing; none where they all give the same. */
+function answering(
   figures: MakingFigures,
   quantity: QuantityId,
   request: MakingRequest,
-  options: readonly Option[],
-): boolean {
+  { id, options, at }: Lever,
+): Lever {
   const middles = options.map(({ change }) => {
     const reckoned = reckonQuantity(figures, quantity, { ...request, ...change });
-    return reckoned.ok ? reckoned.value.middle : null;
+    return reckoned.ok ? reckoned.value.middle : 0;
   });
-  return new Set(middles).size > 1;
+  const kept = options.filter((_, index) => (middles[index] ?? 0) > 0);
+  const own = options[at];
+  return new Set(middles.filter((middle) => middle > 0)).size > 1 && own !== undefined
+    ? { id, options: kept, at: kept.indexOf(own) }
+    : { id, options: [], at: -1 };
 }
 
 const HEAD: readonly LeverId[] = ['size', 'stone', 'grinder', 'skill'];
@@ -110,7 +114,7 @@ export function pickLevers(
   const needs: readonly string[] = QUANTITIES[quantity].needs;
   const usual = [...(needs.includes('head') ? HEAD : []), ...(needs.includes('tree') ? TREE : [])];
   return [...new Set(wanted ?? usual)]
-    .map((id): Lever => ({ id, ...optionsOf(figures, id, request) }))
-    .filter(({ options, at }) => options.length > 1 && at >= 0 && moves(figures, quantity, request, options))
+    .map((id) => answering(figures, quantity, request, { id, ...optionsOf(figures, id, request) }))
+    .filter(({ options, at }) => options.length > 1 && at >= 0)
     .slice(0, MOST);
 }

@@ -9,13 +9,16 @@ const CLASS = 30;
 /** The play that agrees with the record, in the way the youngest are asked. */
 export function recordEstimate(activity: EstimateActivity): EstimatePlay {
   const { id, asks, choices, record } = activity;
-  switch (asks[0]?.how) {
+  const how = asks[0]?.how ?? 'number';
+  switch (how) {
     case 'choose':
       return { activity: id, choice: choices[recordChoice(activity)]?.id ?? '' };
+    case 'number':
+      return { activity: id, number: record.middle };
     case 'interval':
       return { activity: id, interval: recordInterval(fromEnds(record), MISSED_SHARE) };
     default:
-      return { activity: id, number: record.middle };
+      return how satisfies never;
   }
 }
 
