@@ -27,7 +27,7 @@ export function ClassRecord({ activity, words, statistics, result, table }: Prop
   const unit = unitName(activity, words, 2);
   const lines = [
     say(words.classMiddle, { middle: saidAs(crowd.median), unit }),
-    ...(statistics === 'middle' ? [] : [say(words.classMean, { mean: saidAs(crowd.mean), unit })]),
+    ...(statistics === 'middle' ? [] : [say(words.classMean, { mean: tellNumber(crowd.mean, 3), unit })]),
     say(words.classLeastMost, { least: saidAs(crowd.least), greatest: saidAs(crowd.greatest), unit }),
     ...(statistics === 'range' || statistics === 'quartiles'
       ? [say(words.classRange, { range: saidAs(crowd.greatest - crowd.least), unit })]

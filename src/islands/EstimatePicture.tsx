@@ -2,6 +2,7 @@ import type { EstimateTrial } from '../../shared/activities/scorers.ts';
 import { say, tellNumber } from '../../shared/words/index.ts';
 import type { EstimateTable } from '../stores/estimate.ts';
 import { DotPile } from './DotPile.tsx';
+import { guessOn } from './guess-on.ts';
 import { saidAs, unitName, type EstimateProps, type EstimateWords } from './estimate-view.ts';
 import { LineScale } from './LineScale.tsx';
 import { SpreadRow } from './SpreadRow.tsx';
@@ -10,17 +11,11 @@ interface Props extends Pick<EstimateProps, 'activity' | 'words'> {
   readonly table: EstimateTable;
 }
 
-/** What was said, on the line: a number, or a least and a most; null for choices and classes. */
-export function guessOn(table: EstimateTable): number | readonly [number, number] | null {
-  if (table.way === 'class' || table.how === 'choose') return null;
-  if (table.how === 'number') return table.number;
-  return table.lower === null || table.upper === null ? null : [table.lower, table.upper];
-}
-
 /** The model, what was said and every published trial on one scale; each row says in words what it draws. */
 export function EstimatePicture({ activity, words, table }: Props) {
   const { line, record, trials } = activity;
-  const guess = guessOn(table);
+  const guess = guessOn(activity, table);
+  const chosen = table.how === 'choose' ? activity.choices.find(({ id }) => id === table.choice) : undefined;
   const isPile = table.way === 'class' && table.how !== 'choose' && table.classBy === 'numbers';
   return (
     <figure class="picture" aria-label={say(words.pictureTitle)}>
@@ -28,7 +23,7 @@ export function EstimatePicture({ activity, words, table }: Props) {
         {guess !== null && (
           <li>
             <p>
-              {say(words.rowYou)}: <Amount activity={activity} words={words} guess={guess} />
+              {say(words.rowYou)}: {chosen?.label ?? amountOf(activity, words, guess)}
             </p>
             {typeof guess === 'number' ? (
               <SpreadRow line={line} middle={guess} guess={guess} shape="said" />
@@ -86,22 +81,18 @@ export function EstimatePicture({ activity, words, table }: Props) {
   );
 }
 
-function Amount({
-  activity,
-  words,
-  guess,
-}: Pick<Props, 'activity' | 'words'> & { readonly guess: number | readonly [number, number] }) {
-  return (
-    <>
-      {typeof guess === 'number'
-        ? say(words.amount, { number: saidAs(guess), unit: unitName(activity, words, guess) })
-        : say(words.fromTo, {
-            low: saidAs(guess[0]),
-            high: saidAs(guess[1]),
-            unit: unitName(activity, words, guess[1]),
-          })}
-    </>
-  );
+function amountOf(
+  activity: Props['activity'],
+  words: EstimateWords,
+  guess: number | readonly [number, number],
+): string {
+  return typeof guess === 'number'
+    ? say(words.amount, { number: saidAs(guess), unit: unitName(activity, words, guess) })
+    : say(words.fromTo, {
+        low: saidAs(guess[0]),
+        high: saidAs(guess[1]),
+        unit: unitName(activity, words, guess[1]),
+      });
 }
 
 function endsOf({ low, value, high }: EstimateTrial): {

@@ -1,7 +1,7 @@
 import { cellAt } from '../../shared/activities/scorers.ts';
 import { say, tellNumber } from '../../shared/words/index.ts';
 import type { EstimateStore, EstimateTable } from '../stores/estimate.ts';
-import { guessOn } from './EstimatePicture.tsx';
+import { guessOn } from './guess-on.ts';
 import { unitName, type EstimateProps } from './estimate-view.ts';
 import { LineScale } from './LineScale.tsx';
 import { SpreadRow } from './SpreadRow.tsx';
@@ -30,7 +30,7 @@ export function Levers({ activity, words, cells, leverLine, table, store, onSaid
     return `${text} ${Math.abs(times - 1) < 0.01 ? say(words.leversSame) : say(words.leversTimes, { times: tellNumber(times) })}`;
   };
   const cell = cells[cellAt(levers, table.levers)] ?? null;
-  const guess = guessOn(table);
+  const guess = guessOn(activity, table);
   const move = (lever: number, option: number): void => {
     store.moveLever(lever, option);
     onSaid(tell(store.$table.get().levers));

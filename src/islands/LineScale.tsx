@@ -13,12 +13,25 @@ export function LineScale({ line, children }: Props) {
   return (
     <svg class="line-scale" width="100%" height="44" aria-hidden="true">
       <line class="line-rule" x1="0" x2="100%" y1="14" y2="14" />
-      {marksOn(line).map((mark) => (
-        <g key={mark}>
-          <line class="line-mark" x1={percentOf(line, mark)} x2={percentOf(line, mark)} y1="8" y2="20" />
-          <text class="line-number" x={percentOf(line, mark)} y="38" text-anchor={anchorOf(line, mark)}>
-            {tellNumber(mark)}
-          </text>
+      {marksOn(line).map(({ value, isNumbered }) => (
+        <g key={value}>
+          <line
+            class="line-mark"
+            x1={percentOf(line, value)}
+            x2={percentOf(line, value)}
+            y1={isNumbered ? 6 : 10}
+            y2={isNumbered ? 22 : 18}
+          />
+          {isNumbered && (
+            <text
+              class="line-number"
+              x={percentOf(line, value)}
+              y="38"
+              text-anchor={anchorOf(line, value)}
+            >
+              {tellNumber(value)}
+            </text>
+          )}
         </g>
       ))}
       {children}

@@ -43,6 +43,7 @@ export function verdictOf(
     case 'numbers': {
       const off = told.crowd.medianDoublingsOff;
       if (off === 0) return say(words.classMiddleInside);
+      if (off <= 1) return say(words.classMiddleNear);
       const isMore = told.crowd.median > activity.record.middle ? 1 : -1;
       return say(words.classMiddleOff, { times: timesOff(off), way: wayOf(words, isMore) });
     }

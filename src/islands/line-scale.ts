@@ -33,10 +33,26 @@ function roundNumbers({ from, to }: ShownLine, digits: readonly number[]): numbe
 export const stepsOn = (line: ShownLine): readonly number[] =>
   roundNumbers(line, [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8]);
 
-/** The values written along it: few enough to be read on a phone. */
-export function marksOn(line: ShownLine): readonly number[] {
+/** A mark on the scale; on a long line only some have their number, so that it can be read on a phone. */
+export interface ScaleMark {
+  readonly value: number;
+  readonly isNumbered: boolean;
+}
+
+const MOST_NUMBERED = 6;
+const CLEAR = 0.1;
+
+export function marksOn(line: ShownLine): readonly ScaleMark[] {
   const marks = roundNumbers(line, [1, 2, 5]);
-  return marks.length <= 9 ? marks : roundNumbers(line, [1]);
+  const ends = [marks[0] ?? line.from, marks.at(-1) ?? line.to];
+  const isFull = marks.length <= MOST_NUMBERED;
+  const isClear = (value: number): boolean =>
+    ends.every((end) => Math.abs(placeOf(line, value) - placeOf(line, end)) > CLEAR);
+  return marks.map((value) => ({
+    value,
+    isNumbered:
+      isFull || ends.includes(value) || (Number.isInteger(Math.log10(value)) && isClear(value)),
+  }));
 }
 
 /** The round value nearest by ratio. */

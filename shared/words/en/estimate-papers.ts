@@ -48,6 +48,8 @@ export const estimatePapers = {
   paperMiddleDefinition:
     'Middle: the median. Its place among the answers in order is (number of answers + 1) ÷ 2. Spread: least to greatest; from 14, quartiles as medians of the two halves with the median left out.',
   notesEstimate: 'Pupils estimate: {question}',
+  notesScore:
+    'An estimate is scored by ratio: twice as much and half as much are equally far. 0 is what one gets who knows the line but not the side (its middle, the widest range, always the same choice); 1 is the record. Far wide of it a score falls below 0. One lucky number says little; several estimates, or many children, say more.',
   sourcesTitle: 'The making model',
   sourcesLead:
     'Every figure behind the estimates: low, middle and high, how it is known, where it comes from, and the lessons that stand on it. Where nobody has published a figure we say that it is our judgement.',

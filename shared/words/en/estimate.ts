@@ -118,6 +118,7 @@ export const estimate = {
   },
   classBest: 'The best single guess is {best} {unit}. Who would have known beforehand that it was the best?',
   classMiddleInside: 'The middle of the class lies among the likeliest half.',
+  classMiddleNear: 'The middle of the class is near: within a doubling of the likeliest half.',
   classMiddleOff: 'The middle of the class is about {times} times too {way}.',
   classBinMiddle: 'The middle hand falls in {where}.',
   classSetAside: { one: '{count} number was set aside.', other: '{count} numbers were set aside.' },

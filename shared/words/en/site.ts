@@ -115,6 +115,7 @@ export const site = {
   notesStoryTitle: 'The site, to read out',
   notesSafety: 'Safety',
   notesTimeLeft: 'Talk, and whatever took longer',
+  cardsNone: 'This lesson needs no cards. The pupil sheet and the answers have all of it.',
   cardsHow: 'Cut along the grey lines. Drawings on one sheet share no scale: read the size on each card.',
   sheetHow: 'Lay the cards on the trays, or write the number of each find in its tray.',
   sheetLeft: 'Finds',
