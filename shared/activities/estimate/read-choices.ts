@@ -1,4 +1,4 @@
-import { uniformBelow, type Stream } from '../../chance/index.ts';
+import { pick, type Stream } from '../../chance/index.ts';
 import { comparisonsFor, LEAST_RATIO, nearestChoice } from '../../estimating/index.ts';
 import { nearest } from '../../lesson/nearest.ts';
 import type { Fault } from '../../lesson/problem.ts';
@@ -49,8 +49,28 @@ function namedChoices(named: readonly string[], hours: number, known: readonly C
 }
 
 /**
+ * Every way to set so many comparisons about an amount, by the place of the right one. A place is kept only where its
+ * mirror image can be had too: else the place of the right one could be told from the list alone.
+ */
+function evenHanded(
+  known: readonly Comparison[],
+  hours: number,
+  count: number,
+): readonly (readonly Comparison[])[] {
+  const candidates = known.map((comparison) => ({ ...comparison, amount: comparison.hours }));
+  const byPlace = Array.from({ length: count }, (_, place): readonly Comparison[] | null => {
+    if (place === count - 1 - place) return null;
+    const found = comparisonsFor(candidates, hours, count, place).value;
+    return found === null ? null : found.map(({ amount: _amount, ...comparison }) => comparison);
+  });
+  return byPlace.flatMap((choices, place) =>
+    choices === null || byPlace[count - 1 - place] === null ? [] : [choices],
+  );
+}
+
+/**
  * The comparisons to choose among: those named, or picked so that each can be told apart, with the right one at a place
- * drawn by chance and never in the middle.
+ * drawn by chance and never in the middle. Where there are too few about the answer, fewer are shown.
  */
 export function readChoices(
   block: EstimateBlock,
@@ -60,29 +80,9 @@ export function readChoices(
   chance: Stream,
 ): ReadChoices {
   if (block.among !== undefined) return namedChoices(block.among, hours, known);
-  const count = FEW.has(youngestBand) ? 3 : 4;
-  const places = [...Array.from({ length: count }).keys()].filter((place) => place !== count - 1 - place);
-  const first = uniformBelow(chance, places.length);
-  for (let step = 0; step < places.length; step += 1) {
-    const place = places[(first + step) % places.length] ?? 0;
-    const found = comparisonsFor(
-      known.map((comparison) => ({ ...comparison, amount: comparison.hours })),
-      hours,
-      count,
-      place,
-    );
-    if (found.value !== null) {
-      return {
-        choices: found.value.map(({ id, label, hours: long, status, source }) => ({
-          id,
-          label,
-          hours: long,
-          status,
-          source,
-        })),
-        faults: [],
-      };
-    }
+  for (let count = FEW.has(youngestBand) ? 3 : 4; count >= 2; count -= 1) {
+    const ways = evenHanded(known, hours, count);
+    if (ways.length > 0) return { choices: pick(chance, ways), faults: [] };
   }
   const words = estimateProblems.tooFewComparisons(hours, known.length);
   return { choices: [], faults: [{ code: 'ask-unfit', grade: 'error', path: ['of'], ...words }] };
