@@ -42,9 +42,9 @@ export default {
     {
       name: 'sciences-below-kinds',
       severity: 'error',
-      comment: 'Hand the science plain data.',
+      comment: 'Hand the science plain data; of the library it may know the names of the bands.',
       from: { path: sciences },
-      to: { path: '^shared/(activities|compile|packs|lesson|library)/' },
+      to: { path: '^shared/(activities|compile|packs|lesson|library)/', pathNot: '^shared/library/bands' },
     },
     {
       name: 'making-asks-estimating-by-its-index',

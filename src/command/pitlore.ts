@@ -6,19 +6,23 @@ import { alike } from './alike.ts';
 import { check } from './check.ts';
 import { compile } from './compile.ts';
 import { hours } from './hours.ts';
+import { fair } from './fair.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { orders } from './orders.ts';
 import { score } from './score.ts';
+import { swap } from './swap.ts';
 
 const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promise<ExitCode>>> = {
   alike,
   check,
   compile,
+  fair,
   hours,
   new: newLesson,
   orders,
   score,
+  swap,
 };
 
 const io: Io = {

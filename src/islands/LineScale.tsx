@@ -23,12 +23,7 @@ export function LineScale({ line, children }: Props) {
             y2={isNumbered ? 22 : 18}
           />
           {isNumbered && (
-            <text
-              class="line-number"
-              x={percentOf(line, value)}
-              y="38"
-              text-anchor={anchorOf(line, value)}
-            >
+            <text class="line-number" x={percentOf(line, value)} y="38" text-anchor={anchorOf(line, value)}>
               {tellNumber(value)}
             </text>
           )}

@@ -50,8 +50,7 @@ export function marksOn(line: ShownLine): readonly ScaleMark[] {
     ends.every((end) => Math.abs(placeOf(line, value) - placeOf(line, end)) > CLEAR);
   return marks.map((value) => ({
     value,
-    isNumbered:
-      isFull || ends.includes(value) || (Number.isInteger(Math.log10(value)) && isClear(value)),
+    isNumbered: isFull || ends.includes(value) || (Number.isInteger(Math.log10(value)) && isClear(value)),
   }));
 }
 

@@ -89,7 +89,9 @@ test('the picture says in words what it draws, every trial among them', async ({
   await expect(estimate.locator('.work-strip')).toContainText('Grinding: 8.3 hours');
 });
 
-test('a class: everyone’s number keyed in, its middle against its best guess', async ({ watched: { page } }) => {
+test('a class: everyone’s number keyed in, its middle against its best guess', async ({
+  watched: { page },
+}) => {
   await open(page, YOUNGER);
   const estimate = page.locator('#estimate-2');
   await estimate.getByRole('button', { name: 'Say a number' }).click();
@@ -102,7 +104,9 @@ test('a class: everyone’s number keyed in, its middle against its best guess',
   await estimate.getByRole('button', { name: 'Take 400 away' }).click();
   await expect(estimate.locator('.dot')).toHaveCount(4);
   await readButton(estimate).click();
-  await expect(estimate.locator('.class-lines')).toContainText('the middle answer is 14 hours. That is the median.');
+  await expect(estimate.locator('.class-lines')).toContainText(
+    'the middle answer is 14 hours. That is the median.',
+  );
   await expect(estimate.locator('.class-lines')).toContainText('15.5 hours. That is the mean.');
   await expect(estimate.locator('.class-lines')).toContainText('The best single guess is 20 hours.');
 });
@@ -125,7 +129,9 @@ test('a class: hands up for comparisons, and for stretches of the line', async (
   await expect(second.locator('.record-line')).toContainText('10 to 20 hours');
 });
 
-test('an answer is still there after a reload, and nothing of a person is stored', async ({ watched: { page } }) => {
+test('an answer is still there after a reload, and nothing of a person is stored', async ({
+  watched: { page },
+}) => {
   await open(page, YOUNGER);
   await page.locator('#estimate-1 .choice').nth(1).click();
   await readButton(page.locator('#estimate-1')).click();

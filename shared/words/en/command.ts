@@ -37,6 +37,8 @@ export const commandWords = {
   pitlore new NAME                                   a commented lesson to start from
   pitlore alike COUNTS.csv [--by brainerd-robinson|jaccard|dice] [--shuffles N --seed S]   how alike pits are
   pitlore orders STEPS.yaml                          how many orders the steps of a making allow
+  pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few
+  pitlore fair --pupils N --band B --seed S          cards for a class to trade with, and the best it could do
   pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.

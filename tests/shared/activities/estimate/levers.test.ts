@@ -44,7 +44,10 @@ describe('the levers of a grinding', () => {
 
 test('a stone that is not flaked is no option for the minutes of flaking', () => {
   const { levers } = estimated('of: knapping-minutes\nfor: { find: P7-165, length-mm: 150 }');
-  expect(levers.find(({ id }) => id === 'stone')?.options.map(({ id }) => id)).toEqual(['flint', 'fine-tuff']);
+  expect(levers.find(({ id }) => id === 'stone')?.options.map(({ id }) => id)).toEqual([
+    'flint',
+    'fine-tuff',
+  ]);
 });
 
 test('the lead may name the levers, and [] leaves them out', () => {

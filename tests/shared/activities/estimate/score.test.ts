@@ -61,7 +61,14 @@ describe('by hand: the line from 2 to 2,048 has its middle at 64, two doublings 
     const { working } = score(byHand, { activity: byHand.id, numbers: [2, 4, 32, 64, 128] });
     expect(working).toMatchObject({
       how: 'numbers',
-      crowd: { median: 32, mean: 46, bestGuess: 4, bestDoublingsOff: 1, nearerThanMedian: 0, asNearAsMedian: 2 },
+      crowd: {
+        median: 32,
+        mean: 46,
+        bestGuess: 4,
+        bestDoublingsOff: 1,
+        nearerThanMedian: 0,
+        asNearAsMedian: 2,
+      },
     });
   });
 });

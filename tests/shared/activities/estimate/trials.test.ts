@@ -2,16 +2,20 @@ import { describe, expect, test } from 'vitest';
 import { compiled, estimated, library } from './compiled.ts';
 
 describe('published trials', () => {
-  test.each(['grinding-hours', 'knapping-minutes', 'head-hours', 'felling-minutes', 'hafting-hours'] as const)(
-    'none of %s is left out',
-    (quantity) => {
-      const subject = quantity === 'felling-minutes' ? '{ diameter-cm: 20 }' : '{ find: P7-165, length-mm: 150 }';
-      const { trials } = estimated(`of: ${quantity}\nfor: ${subject}`);
-      const known = library.making?.experiments.filter(({ of }) => of === quantity) ?? [];
-      expect(trials.map(({ id }) => id)).toEqual(known.map(({ id }) => id));
-      expect(known.length).toBeGreaterThan(0);
-    },
-  );
+  test.each([
+    'grinding-hours',
+    'knapping-minutes',
+    'head-hours',
+    'felling-minutes',
+    'hafting-hours',
+  ] as const)('none of %s is left out', (quantity) => {
+    const subject =
+      quantity === 'felling-minutes' ? '{ diameter-cm: 20 }' : '{ find: P7-165, length-mm: 150 }';
+    const { trials } = estimated(`of: ${quantity}\nfor: ${subject}`);
+    const known = library.making?.experiments.filter(({ of }) => of === quantity) ?? [];
+    expect(trials.map(({ id }) => id)).toEqual(known.map(({ id }) => id));
+    expect(known.length).toBeGreaterThan(0);
+  });
 
   // No trial we know of lies outside; one of 400 hours for a small flint axe would.
   test('one outside what the model gives for its size is told as outside, not left out', () => {
@@ -24,7 +28,10 @@ describe('published trials', () => {
       making: { ...making, experiments: [...making.experiments, planted] },
     });
     const activity = plan?.activities[0];
-    expect(activity?.kind === 'estimate' && activity.trials.at(-1)).toMatchObject({ id: 'planted', place: 'above' });
+    expect(activity?.kind === 'estimate' && activity.trials.at(-1)).toMatchObject({
+      id: 'planted',
+      place: 'above',
+    });
   });
 
   test('every source named has its citation', () => {
