@@ -4,10 +4,7 @@ export type { SortActivity, SortFind, SortTray } from './sort/activity.ts';
 export type { SortPlay } from './sort/play.ts';
 export {
   classBins,
-  MISSED_SHARE,
-  middleHours,
   recordChoice,
-  rightRange,
   scoreEstimate,
   type EstimateScore,
   type EstimateWorking,

@@ -137,7 +137,7 @@ function LeastAndMost({ activity, words, table, store, onSaid }: EntryProps) {
 }
 
 /** Comparisons along the line, in words. */
-export function Landmarks({ activity, words }: Pick<EstimateProps, 'activity' | 'words'>) {
+function Landmarks({ activity, words }: Pick<EstimateProps, 'activity' | 'words'>) {
   if (activity.landmarks.length === 0) return null;
   return (
     <ul class="landmarks small quiet">

@@ -30,7 +30,7 @@ function roundNumbers({ from, to }: ShownLine, digits: readonly number[]): numbe
 }
 
 /** The values a mark can step to. */
-export const stepsOn = (line: ShownLine): readonly number[] =>
+const stepsOn = (line: ShownLine): readonly number[] =>
   roundNumbers(line, [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8]);
 
 /** A mark on the scale; on a long line only some have their number, so that it can be read on a phone. */

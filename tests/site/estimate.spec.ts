@@ -138,8 +138,8 @@ test('an answer is still there after a reload, and nothing of a person is stored
   await page.reload();
   await ready(page);
   await expect(heading(page.locator('#estimate-1'))).toBeVisible();
-  const stored = await page.evaluate(() => Object.entries({ ...localStorage }));
-  expect(stored.map(([key]) => key)).toEqual(['pitlore/1/hours-in-an-axe/estimate-1']);
+  const stored = await page.evaluate(() => Object.keys(localStorage));
+  expect(stored).toEqual(['pitlore/1/hours-in-an-axe/estimate-1']);
   await page.getByRole('button', { name: 'Start again' }).click();
   await page.getByRole('button', { name: 'Clear it' }).click();
   await expect(page.locator('#estimate-1 .choice[aria-pressed="true"]')).toHaveCount(0);

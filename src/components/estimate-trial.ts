@@ -1,6 +1,6 @@
 import type { ActivityOf } from '../../shared/activities/index.ts';
 import { catalogues, say, tellNumber } from '../../shared/words/index.ts';
-import { unitWords } from './unit-words.ts';
+import { unitWords } from './estimate-unit.ts';
 
 type Estimate = ActivityOf<'estimate'>;
 const words = catalogues.en.estimate;
