@@ -43,7 +43,9 @@ export function ClassRecord({ activity, words, statistics, result, table }: Prop
         ]
       : []),
     say(words.classBetter, { count: crowd.nearerThanMedian, all: crowd.count }),
-    say(words.classBest, { best: saidAs(crowd.bestGuess), unit }),
+    crowd.bestDoublingsOff < crowd.medianDoublingsOff
+      ? say(words.classBest, { best: saidAs(crowd.bestGuess), unit })
+      : say(words.classBestNone),
   ];
   return (
     <ul class="class-lines">

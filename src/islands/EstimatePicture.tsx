@@ -9,26 +9,29 @@ import { SpreadRow } from './SpreadRow.tsx';
 
 interface Props extends Pick<EstimateProps, 'activity' | 'words'> {
   readonly table: EstimateTable;
+  /** The middle of a class's numbers. */
+  readonly median: number | null;
 }
 
 /** The model, what was said and every published trial on one scale; each row says in words what it draws. */
-export function EstimatePicture({ activity, words, table }: Props) {
+export function EstimatePicture({ activity, words, table, median }: Props) {
   const { line, record, trials } = activity;
-  const guess = guessOn(activity, table);
+  const own = guessOn(activity, table);
+  const guess = own ?? median;
   const chosen = table.how === 'choose' ? activity.choices.find(({ id }) => id === table.choice) : undefined;
   const isPile = table.way === 'class' && table.how !== 'choose' && table.classBy === 'numbers';
   return (
     <figure class="picture" aria-label={say(words.pictureTitle)}>
       <ul class="picture-rows">
-        {guess !== null && (
+        {own !== null && (
           <li>
             <p>
-              {say(words.rowYou)}: {chosen?.label ?? amountOf(activity, words, guess)}
+              {say(words.rowYou)}: {chosen?.label ?? amountOf(activity, words, own)}
             </p>
-            {typeof guess === 'number' ? (
-              <SpreadRow line={line} middle={guess} guess={guess} shape="said" />
+            {typeof own === 'number' ? (
+              <SpreadRow line={line} middle={own} guess={own} shape="said" />
             ) : (
-              <SpreadRow line={line} low={guess[0]} high={guess[1]} guess={guess} shape="said" />
+              <SpreadRow line={line} low={own[0]} high={own[1]} guess={own} shape="said" />
             )}
           </li>
         )}
@@ -36,6 +39,7 @@ export function EstimatePicture({ activity, words, table }: Props) {
           <li>
             <p>{say(words.rowClass)}</p>
             <DotPile line={line} numbers={table.numbers} />
+            {median !== null && <SpreadRow line={line} middle={median} guess={median} shape="said" />}
           </li>
         )}
         <li>

@@ -1,4 +1,4 @@
-import { recordChoice, type EstimateScore } from '../../shared/activities/scorers.ts';
+import { recordChoice, type EstimateScore, type EstimateWorking } from '../../shared/activities/scorers.ts';
 import { say, tellNumber } from '../../shared/words/index.ts';
 import type { EstimateTable } from '../stores/estimate.ts';
 import { ClassRecord } from './ClassRecord.tsx';
@@ -56,7 +56,7 @@ export function EstimateRecord(props: Props) {
         {record.without.length > 0 && say(words.without, { what: record.without.join(', ') })}
       </p>
       <h4>{say(words.pictureTitle)}</h4>
-      <EstimatePicture activity={activity} words={words} table={table} />
+      <EstimatePicture activity={activity} words={words} table={table} median={medianOf(result)} />
       {working !== null && (
         <details class="working">
           <summary>{say(words.workingTitle)}</summary>
@@ -67,4 +67,9 @@ export function EstimateRecord(props: Props) {
       {strip}
     </>
   );
+}
+
+function medianOf({ working }: EstimateScore): number | null {
+  const told: EstimateWorking = working;
+  return told.how === 'numbers' ? told.crowd.median : null;
 }

@@ -83,6 +83,7 @@ export function Levers({ activity, words, cells, leverLine, table, store, onSaid
       </div>
       <p class="levers-text numbers">{tell(table.levers)}</p>
       <figure class="picture">
+        <p class="small">{say(words.rowModel)}</p>
         <SpreadRow
           line={leverLine}
           low={record.low}
@@ -91,6 +92,7 @@ export function Levers({ activity, words, cells, leverLine, table, store, onSaid
           guess={guess}
           shape="spread"
         />
+        <p class="small">{say(words.rowChanged)}</p>
         <SpreadRow
           line={leverLine}
           low={cell?.[0]}

@@ -40,7 +40,7 @@ export interface ScaleMark {
 }
 
 const MOST_NUMBERED = 6;
-const CLEAR = 0.1;
+const CLEAR = 0.17;
 
 export function marksOn(line: ShownLine): readonly ScaleMark[] {
   const marks = roundNumbers(line, [1, 2, 5]);

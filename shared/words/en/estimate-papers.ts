@@ -58,7 +58,7 @@ export const estimatePapers = {
   sourcesComparisons: 'Comparisons',
   sourcesComparisonsLead: 'Stretches of time that an answer is held against.',
   sourcesTrials: 'Published trials',
-  sourcesWorks: 'Works and pages',
+  sourcesWorks: 'Works and pages, by number',
   sourcesUnknown: 'What we do not know',
   sourcesRead: 'read: {read}',
   sourcesHours: 'Hours',

@@ -30,10 +30,10 @@ export const help = {
     'Open the site once with a signal and wait a few seconds. After that every lesson and every paper works without one, on that device.',
   scoreTitle: 'What the score says',
   scoreText:
-    'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right.',
+    'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right. An estimate is scored by ratio against the spread of the making model: the middle of the line, the widest range and always the same choice get 0.',
   keyboardTitle: 'By keyboard or switch',
   keyboardText:
-    'Tab moves from find to find. Enter or Space lifts one; then Tab chooses a tray and Enter puts it in. Escape puts it back. A switch that sends Tab and Enter can do all of it.',
+    'Tab moves from find to find. Enter or Space lifts one; then Tab chooses a tray and Enter puts it in. Escape puts it back. A switch that sends Tab and Enter can do all of it. In an estimate the arrow keys move the mark along its line; two buttons step it, and a number can be typed instead.',
   codesTitle: 'Problems, by their code',
 } as const satisfies Readonly<Record<string, Entry>>;
 
