@@ -12,6 +12,7 @@ export {
   type Vocabulary,
 } from './library.ts';
 export type { MakingEvidence, MakingSource } from './making-evidence.ts';
+export { drawable } from './drawable.ts';
 export { readBands } from './read-bands.ts';
 export { readComparisons, type Comparison } from './read-comparisons.ts';
 export { readCounts } from './read-counts.ts';

@@ -1,4 +1,5 @@
 import { agesOf } from './en/ages.ts';
+import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
 import { help, problemMeanings } from './en/help.ts';
@@ -12,5 +13,5 @@ export { wordsFor } from './words-for.ts';
 
 /** Every language there is; a second one is a folder like `en` and a line here. */
 export const catalogues = {
-  en: { estimate, estimatePapers, help, problemMeanings, site, sort, agesOf },
+  en: { drawings, estimate, estimatePapers, help, problemMeanings, site, sort, agesOf },
 } as const;

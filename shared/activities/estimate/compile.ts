@@ -1,6 +1,7 @@
 import { uniformBelow } from '../../chance/index.ts';
 import { fromEnds, recordInterval, scoreInterval, scoreNumber } from '../../estimating/index.ts';
 import type { Fault } from '../../lesson/problem.ts';
+import { drawable } from '../../library/drawable.ts';
 import type { MakingEvidence } from '../../library/making-evidence.ts';
 import type { Find } from '../../library/library.ts';
 import {
@@ -21,7 +22,7 @@ import { asAsked, lineForUnit } from './line-for-unit.ts';
 import { pickLevers } from './pick-levers.ts';
 import { readAsks } from './read-asks.ts';
 import { landmarksOn, readChoices } from './read-choices.ts';
-import { findToDraw, readRequest } from './read-request.ts';
+import { readRequest } from './read-request.ts';
 import { refusalFault } from './refusals.ts';
 import type { EstimateBlock } from './schema.ts';
 import { MISSED_SHARE } from './score.ts';
@@ -48,7 +49,7 @@ function describeFind(find: Find, { library }: CompileContext): EstimateFind {
     pit: find.pit,
     name: type?.label ?? find.attributes['object-type'],
     note: find.note ?? null,
-    drawing: findToDraw(find),
+    drawing: drawable(find),
   };
 }
 

@@ -1,4 +1,3 @@
-import type { FindToDraw } from '../../drawing/drawing.ts';
 import { nearest } from '../../lesson/nearest.ts';
 import type { Fault, Path } from '../../lesson/problem.ts';
 import type { Find, Site } from '../../library/library.ts';
@@ -37,20 +36,6 @@ function written(block: EstimateBlock): MakingRequest {
   // The schema allows each of these its own type only.
   return Object.fromEntries(entries) as MakingRequest;
 }
-
-/** A find as a drawing needs it. */
-export const findToDraw = (find: Find): FindToDraw => ({
-  id: find.id,
-  objectType: find.attributes['object-type'],
-  material: find.attributes.material,
-  state: find.attributes.state,
-  lengthMm: find.lengthMm,
-  widthMm: find.widthMm,
-  thicknessMm: find.thicknessMm,
-  count: find.count,
-  ...(find.side === undefined ? {} : { side: find.side }),
-  ...(find.decoration === undefined ? {} : { decoration: find.decoration }),
-});
 
 /** Stones that are pecked start from a pecked blank, unless the lead says otherwise. */
 function withPreform(figures: MakingFigures, request: MakingRequest): MakingRequest {
