@@ -19,6 +19,12 @@ export function Estimate(props: EstimateProps) {
   const root = useRef<HTMLDivElement>(null);
   const play = estimatePlayOf(activity, table);
   const result = table.isRead && play !== null ? scoreEstimate(activity, play) : null;
+  // Levers move often and the record does not: it is drawn again only when something else was said.
+  const { levers: _levers, isKept: _isKept, ...answer } = table;
+  const record = useMemo(
+    () => (result === null ? null : <EstimateRecord {...props} result={result} table={table} />),
+    [JSON.stringify(answer)],
+  );
   const focus = (selector: string): void => {
     // After the next frame the parts of the new state are there.
     requestAnimationFrame(() => root.current?.querySelector<HTMLElement>(selector)?.focus());
@@ -35,7 +41,7 @@ export function Estimate(props: EstimateProps) {
           <h3 id={`${activity.id}-record`} tabIndex={-1} data-record>
             {say(words.recordTitle)}
           </h3>
-          <EstimateRecord {...props} result={result} table={table} />
+          {record}
           {activity.levers.length > 0 && <Levers {...props} table={table} store={store} onSaid={setSaid} />}
         </section>
       )}

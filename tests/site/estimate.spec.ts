@@ -155,24 +155,34 @@ test('the levers answer within a frame on a slow device', async ({ watched: { pa
   await readButton(estimate).click();
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
-  const next = estimate.getByRole('button', { name: 'Step on: Size' });
-  await next.focus();
-  const took = await next.evaluate(
-    (button) =>
-      new Promise<number>((resolve) => {
-        const text = document.querySelector('#estimate-1 .levers-text');
-        const before = text?.textContent;
-        const start = performance.now();
-        const watch = new MutationObserver(() => {
-          if (text?.textContent !== before) resolve(performance.now() - start);
-        });
-        watch.observe(text ?? document.body, { characterData: true, childList: true, subtree: true });
-        button.dispatchEvent(new MouseEvent('click', { bubbles: true }));
-      }),
-  );
+  const presses: number[] = [];
+  for (const name of [
+    'Step on: Size',
+    'Step back: Size',
+    'Step on: Stone',
+    'Step back: Stone',
+    'Step on: Size',
+  ]) {
+    presses.push(
+      await estimate.getByRole('button', { name }).evaluate(
+        (button) =>
+          new Promise<number>((resolve) => {
+            const text = document.querySelector('#estimate-1 .levers-text');
+            const before = text?.textContent;
+            const start = performance.now();
+            const watch = new MutationObserver(() => {
+              if (text?.textContent !== before) resolve(performance.now() - start);
+            });
+            watch.observe(text ?? document.body, { characterData: true, childList: true, subtree: true });
+            button.dispatchEvent(new MouseEvent('click', { bubbles: true }));
+          }),
+      ),
+    );
+  }
+  const took = Math.min(...presses);
   console.log(`levers answered in ${took.toFixed(1)} ms at a quarter of the speed`);
-  // A frame is 16.7 ms; 100 ms is the limit of what seems at once, kept for a machine that is busy with other things.
-  expect(took).toBeLessThan(100);
+  // A frame at 60 a second. The quickest of five presses: the machine may be busy with other things.
+  expect(took).toBeLessThan(1000 / 60);
 });
 
 test('an estimate’s record has no accessibility finding, and its targets are large enough', async ({
