@@ -77,7 +77,7 @@ export const rightRange = ({ record }: EstimateActivity): Range => ({
 export const classBins = ({ line }: Pick<EstimateActivity, 'line'>): readonly Bin[] => binsFor(line);
 
 /** The record's middle in hours, to be set against comparisons. */
-export const middleHours = ({ record, unit }: Pick<EstimateActivity, 'record' | 'unit'>): number =>
+const middleHours = ({ record, unit }: Pick<EstimateActivity, 'record' | 'unit'>): number =>
   unit === 'min' ? record.middle / 60 : record.middle;
 
 /** The place of the comparison nearest to the record. */
