@@ -3,8 +3,10 @@ import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { order } from './order/kind.ts';
+import { estimate } from './estimate/kind.ts';
 import { sort } from './sort/kind.ts';
 
+export { leverTable } from './estimate/lever-table.ts';
 export type {
   ActivityBase,
   AnswerRow,
@@ -19,7 +21,7 @@ export type {
   StepRow,
 } from './kind.ts';
 
-const kinds = { order, sort } as const;
+const kinds = { estimate, order, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;
