@@ -97,6 +97,10 @@ export const site = {
   notesDate: '{label}, about {from} to {to} BC ({status}: {note})',
   notesScore:
     'The score is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. A pupil who puts everything in one tray scores 0. Show pupils the count, not the score.',
+  planCaption:
+    'Pit {pit} in plan, with the finds of this lesson. Small finds are drawn larger than large ones.',
+  sectionCaption: 'Pit {pit} in section, top first:',
+  fillLine: '({context}) {description}',
   notesScoreOrder:
     'An order: each pair of steps where one must wait for the other counts once. 0 is laying by chance, 1 is any right order, −1 is backwards. Pairs that may change places never count.',
   notesScoreTitle: 'What the score says',
