@@ -3,6 +3,7 @@ import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { estimate } from './estimate/kind.ts';
+import { order } from './order/kind.ts';
 import { sort } from './sort/kind.ts';
 
 export { leverTable } from './estimate/lever-table.ts';
@@ -12,12 +13,15 @@ export type {
   Card,
   CompileContext,
   Compiled,
+  FreeSteps,
   PlayBase,
   Score,
   Sheet,
+  StepCard,
+  StepRow,
 } from './kind.ts';
 
-const kinds = { estimate, sort } as const;
+const kinds = { estimate, order, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;

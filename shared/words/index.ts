@@ -3,6 +3,7 @@ import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
 import { help, problemMeanings } from './en/help.ts';
+import { order } from './en/order.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
 
@@ -13,5 +14,5 @@ export { wordsFor } from './words-for.ts';
 
 /** Every language there is; a second one is a folder like `en` and a line here. */
 export const catalogues = {
-  en: { drawings, estimate, estimatePapers, help, problemMeanings, site, sort, agesOf },
+  en: { drawings, estimate, estimatePapers, help, problemMeanings, order, site, sort, agesOf },
 } as const;
