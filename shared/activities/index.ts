@@ -2,8 +2,8 @@ import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
-import { order } from './order/kind.ts';
 import { estimate } from './estimate/kind.ts';
+import { order } from './order/kind.ts';
 import { sort } from './sort/kind.ts';
 
 export { leverTable } from './estimate/lever-table.ts';

@@ -3,7 +3,7 @@ import type { Plan } from '../../shared/compile/index.ts';
 import { BANDS, youngest, type Band, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { EstimateProps } from '../islands/estimate-view.ts';
-import { showsWorking } from './shows-working.ts';
+import { SHOWS_WORKING } from './shows-working.ts';
 import { statusWords } from './status-words.ts';
 
 /**
@@ -55,7 +55,7 @@ export function estimateScreen(
     lesson,
     activity: { ...activity, used: [], citations: {}, strip: null, given: [], find: null },
     words: wordsFor(catalogues.en.estimate, youngest(plan.bands)),
-    showsWorking: showsWorking(plan),
+    showsWorking: plan.bands.some((each) => SHOWS_WORKING[each]),
     statistics: STATISTICS[oldest(plan.bands)],
     status: statusWords(activity.record.status),
     cells,

@@ -5,9 +5,9 @@ const words = catalogues.en.site;
 const estimateWords = catalogues.en.estimatePapers;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
+  estimate: ({ question }) => say(estimateWords.notesEstimate, { question }),
   order: ({ steps, validOrders }) =>
     say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
-  estimate: ({ question }) => say(estimateWords.notesEstimate, { question }),
   sort: ({ finds, question }) => {
     const pits = [...new Set(finds.map(({ pit }) => pit.replace(/^P/, '')))].toSorted();
     return say(words.notesSort, {
@@ -23,7 +23,7 @@ export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: 
   lines[activity.kind](activity);
 
 const during: Readonly<Record<KindName, string>> = {
-  estimate: words.notesDuringText,
+  estimate: estimateWords.notesDuring,
   order: words.notesDuringOrder,
   sort: words.notesDuringText,
 };

@@ -47,6 +47,7 @@ export const estimatePapers = {
   paperModel: 'The making model',
   paperMiddleDefinition:
     'Middle: the median. Its place among the answers in order is (number of answers + 1) ÷ 2. Spread: least to greatest; from 14, quartiles as medians of the two halves with the median left out.',
+  notesDuring: 'Alone, in pairs, or as a class. Ask what the guess rests on before the record is read.',
   notesEstimate: 'Pupils estimate: {question}',
   notesScore:
     'An estimate is scored by ratio: twice as much and half as much are equally far. 0 is what one gets who knows the line but not the side (its middle, the widest range, always the same choice); 1 is the record. Far wide of it a score falls below 0. One lucky number says little; several estimates, or many children, say more.',
