@@ -2,6 +2,7 @@ import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import { barter } from './barter/kind.ts';
 import { sort } from './sort/kind.ts';
 
 export type {
@@ -13,9 +14,12 @@ export type {
   PlayBase,
   Score,
   Sheet,
+  SheetThing,
+  TraderCard,
+  WantCard,
 } from './kind.ts';
 
-const kinds = { sort } as const;
+const kinds = { barter, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;
