@@ -1,5 +1,7 @@
 import { agesOf } from './en/ages.ts';
 import { barter } from './en/barter.ts';
+import { barterClass } from './en/barter-class.ts';
+import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { site } from './en/site.ts';
@@ -11,5 +13,5 @@ export { wordsFor } from './words-for.ts';
 
 /** Every language there is; a second one is a folder like `en` and a line here. */
 export const catalogues = {
-  en: { barter, barterRefusals, help, problemMeanings, site, sort, agesOf },
+  en: { barter, barterClass, barterPaper, barterRefusals, help, problemMeanings, site, sort, agesOf },
 } as const;

@@ -1,9 +1,16 @@
-import type { Activity, ActivityOf, KindName } from '../../shared/activities/index.ts';
+import type { ActivityOf, KindName } from '../../shared/activities/index.ts';
 import { catalogues, say } from '../../shared/words/index.ts';
 
 const words = catalogues.en.site;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
+  barter: (activity) => {
+    const { barterPaper } = catalogues.en;
+    if (activity.play === 'class') return say(barterPaper.notesClass, { pupils: activity.deal.cards.length });
+    const { world, par } = activity;
+    const aim = world.goods.find(({ id }) => id === world.aim)?.one ?? world.aim;
+    return say(barterPaper.notesGathering, { count: world.traders.length, aim, par });
+  },
   sort: ({ finds, question }) => {
     const pits = [...new Set(finds.map(({ pit }) => pit.replace(/^P/, '')))].toSorted();
     return say(words.notesSort, {
@@ -15,4 +22,5 @@ const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } =
 };
 
 /** What pupils do in an activity, in one line of the teacher notes. */
-export const notesLine = (activity: Activity): string => lines[activity.kind](activity);
+export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: K }): string =>
+  lines[activity.kind](activity);

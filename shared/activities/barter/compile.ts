@@ -9,7 +9,7 @@ import {
 import type { Fault } from '../../lesson/problem.ts';
 import { youngest } from '../../library/bands.ts';
 import { worldFrom } from '../../library/read-world.ts';
-import { barter } from '../../words/en/barter.ts';
+import { barterPaper } from '../../words/en/barter-paper.ts';
 import { barterProblems } from '../../words/en/barter-problems.ts';
 import { say } from '../../words/say.ts';
 import type { CompileContext, Compiled } from '../kind.ts';
@@ -47,7 +47,7 @@ function gatheringOf(
   return {
     ...base(id, block),
     play: 'gathering',
-    question: block.question ?? say(barter.question, { aim }),
+    question: block.question ?? say(barterPaper.question, { aim }),
     world,
     par,
     chains,
@@ -110,7 +110,7 @@ function compileClass(
   const activity: ClassActivity = {
     ...base(id, block),
     play: 'class',
-    question: block.question ?? barter.classQuestion,
+    question: block.question ?? barterPaper.classQuestion,
     ...rest,
     deal: dealFor(rest, written.pupils, CLASS_PLAYS),
   };

@@ -1,14 +1,11 @@
-import { aimlessEnd, aimlessPlay, type Handover } from '../../bartering/index.ts';
+import { aimlessEnd, aimlessPlay } from '../../bartering/index.ts';
 import type { Stream } from '../../chance/index.ts';
 import type { BarterActivity } from './activity.ts';
 import type { BarterPlay } from './play.ts';
 
-const writable = (swaps: readonly Handover[]) =>
-  swaps.map(({ with: trader, give, take }) => ({ with: trader, give: [...give], take: [...take] }));
-
 /** One of the shortest chains; for a class, the best exchange. */
 export function recordBarter(activity: BarterActivity): BarterPlay {
-  if (activity.play === 'gathering') return { activity: activity.id, swaps: writable(activity.example) };
+  if (activity.play === 'gathering') return { activity: activity.id, swaps: activity.example };
   const { cards, takesFrom } = activity.deal;
   return {
     activity: activity.id,
@@ -19,5 +16,5 @@ export function recordBarter(activity: BarterActivity): BarterPlay {
 /** Aimless play: any swap that leaves both better off, until the aim or until there is none. */
 export const guessBarter = (activity: BarterActivity, chance: Stream): BarterPlay =>
   activity.play === 'gathering'
-    ? { activity: activity.id, swaps: writable(aimlessPlay(activity.world, chance)) }
+    ? { activity: activity.id, swaps: aimlessPlay(activity.world, chance) }
     : { activity: activity.id, ends: aimlessEnd(activity.deal.cards, chance) };

@@ -1,9 +1,7 @@
 import type { Entry } from '../entry.ts';
 
-/** The words of a gathering on screen and on paper. Young bands read short words; older ones see the working. */
+/** The words of a gathering on screen. Young bands read short words; older ones see the working. */
 export const barter = {
-  question: 'Come home with {aim}.',
-  classQuestion: 'Can everybody go home better off?',
   howTo: {
     bands: {
       '4-5': 'Go to someone. Give one thing, take one thing.',
@@ -67,7 +65,6 @@ export const barter = {
   notKept: 'This device will not keep your place: leave the page open.',
   notYet: 'You have not got {aim} yet.',
   home: 'You have {aim}. You can go home.',
-
   recordTitle: 'Record card',
   homeLine: {
     one: 'You came home with {aim} after {count} swap.',
@@ -123,79 +120,5 @@ export const barter = {
   clearAsk: 'Forget every swap and start again?',
   clearYes: 'Forget them',
   clearNo: 'Keep them',
-
-  talkTitle: 'Talk: where is this game wrong about the past?',
-  talkLead:
-    'Nobody knows how people at a place like this passed things on. This game is a way to think about it, not a picture of it.',
-  talkOne: 'Here everybody knows exactly what they want. Do you?',
-  talkTwo:
-    'Here a swap is over when it is done. Many people give first and remember who owes whom. Which feels better among friends?',
-  talkThree:
-    'Here people want things for their use. What about a thing that once belonged to somebody’s grandmother?',
-  talkFour:
-    'Hours of work are one view of what a thing is worth. Gift, debt and standing are others. Which would you go by?',
-  talkFive:
-    'Things found far from where their stone comes from show that they travelled. They do not show how.',
-  rulesTitle: 'The rules of this game, and where each comes from',
-
-  traderCardsHow:
-    'Cut the cards out. Each person round the fire holds one, and says yes only to what they would rather have. Move the things as slips of paper or write them in the ledger.',
-  cardRanks: 'A thing higher in the list is worth giving a lower one for. A second of the same matters less.',
-  cardShut: 'Swaps only with those who gave something first.',
-  cardReturns: 'Takes a gift, and gives {thing} back later.',
-  ledgerHow: 'Write each swap on a line. Both of you must end up with something you would rather have.',
-  ledgerStart: 'You begin with {things}.',
-  ledgerAim: 'Come home with {aim}.',
-  ledgerWith: 'With',
-  ledgerGave: 'I gave',
-  ledgerTook: 'I took',
-  ledgerWhy: 'Why did they say yes?',
-  ledgerEnd: 'Could it be done in fewer swaps? Who is better off now?',
-  answerPar: {
-    one: 'The fewest is {par}. There is one such chain:',
-    other: 'The fewest is {par}. There are {count} such chains; this is one:',
-  },
-  answerOther: 'Any chain in which everyone said yes is right. A longer one is a longer way, not a mistake.',
-  notesGathering: {
-    one: 'Pupils meet {count} person round a fire and swap until they have {aim}. No money. The fewest swaps: {par}.',
-    other:
-      'Pupils meet {count} people round a fire and swap until they have {aim}. No money. The fewest swaps: {par}.',
-  },
-  notesClass:
-    'Every pupil has a card with one thing to swap and a list of wants. Cards are printed for {pupils} pupils; another number can be dealt on screen.',
-
-  classHowMany: 'How many pupils?',
-  classDeal: 'Deal the cards',
-  classDealt: { one: 'Cards for {count} pupil', other: 'Cards for {count} pupils' },
-  classPrint: 'Print these cards',
-  classPossible: 'Everybody can go home better off.',
-  classNotPossible: 'Not everybody can go home better off with these cards. Deal for one more or one fewer.',
-  classBest: 'Added up, the class can gain {best} at most. Swapping with no plan gains about {aimless}.',
-  classPlan: 'One way for all to gain, by numbers of cards',
-  classPlanShow: 'Show a way for all to gain',
-  classHow:
-    'Give each pupil a card. Swap cards’ things, not cards: put a slip with the thing in the other’s hand. Stop after {minutes} minutes.',
-  classSteps:
-    'Each pupil: what you have now, less what you began with, by the numbers on your card. That is your gain.',
-  classHands: 'Hands up for each gain',
-  classGain: 'Gained {gain}',
-  classRead: 'Read the record',
-  classLine: 'The class gained {total} of {best} that was possible.',
-  classBetter: '{better} of {pupils} went home better off.',
-  classWorking:
-    'Your share: {total} ÷ {best} = {share}. Swapping with no plan: {guess}. Beyond that: ({share} − {guess}) ÷ (1 − {guess}) = {score}.',
-  classTooMany: 'That is more hands than pupils. Count again.',
-  classTooMuch: 'That is more than these cards allow. Ask each pupil to reckon again.',
-  classNone: 'Key in the hands first.',
-  classBack: 'Back to the hands',
-  cardHas: 'You have',
-  cardWants: 'You would like',
-  cardNumber: 'Card {number}',
-  cardMatters: 'matters {worth} to you',
-  classCardsHow: {
-    one: 'Cards for {count} pupil. Cut along the grey lines.',
-    other: 'Cards for {count} pupils. Cut along the grey lines.',
-  },
-  classPairs: 'Straight swaps by which all gain',
-  classRings: 'The best exchange, ring by ring: each takes from the next',
+  hoursWith: 'With',
 } as const satisfies Readonly<Record<string, Entry>>;
