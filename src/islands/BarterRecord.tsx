@@ -18,7 +18,10 @@ export function BarterRecord({ activity, words, showsWorking, showsViews, swaps 
   const shorter = shorterChain(world, swaps);
   const aim = goodWords(world, world.aim);
   const { handovers, reached, share, betterOff } = working;
-  const aimless = say(words.aimlessLine, { percent: Math.round(100 * guess) });
+  const aimless = say(words.aimlessLine, {
+    you: Math.round(100 * share),
+    aimless: Math.round(100 * guess),
+  });
   return (
     <>
       <p class="record-line">

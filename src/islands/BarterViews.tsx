@@ -11,6 +11,7 @@ const hoursWords = (hours: number): string => String(Number(hours.toPrecision(2)
 /** For the oldest: fair by hours, rings that would help all in them, and what a shared token would change. */
 export function BarterViews({ activity, words, swaps }: Props) {
   const { world, coincidences } = activity;
+  const you = world.pupil.id;
   const rows = hoursView(world, swaps).handovers;
   const rings = unseenRings(world, swaps);
   const cell = (goods: readonly string[], hours: number | null): string => {
@@ -51,7 +52,7 @@ export function BarterViews({ activity, words, swaps }: Props) {
           <ul class="gains">
             {ring.map(({ trader, takes, from }) => (
               <li key={trader}>
-                {say(words.ringRow, {
+                {say(trader === you ? words.ringYou : from === you ? words.ringFromYou : words.ringRow, {
                   name: nameOf(world, trader),
                   thing: goodWords(world, takes),
                   from: nameOf(world, from),

@@ -28,5 +28,6 @@ export const barterClass = {
   classBack: 'Back to the hands',
   cardHas: 'You have',
   cardWants: 'You would like',
+  cardNote: 'A number says how much a thing matters to you.',
   cardMatters: 'matters {worth} to you',
 } as const satisfies Readonly<Record<string, Entry>>;

@@ -25,6 +25,7 @@ export const barterPaper = {
   ledgerHow: 'Write each swap on a line. Both of you must end up with something you would rather have.',
   ledgerStart: 'You begin with {things}.',
   ledgerAim: 'Come home with {aim}.',
+  ledgerNumber: 'Number',
   ledgerWith: 'With',
   ledgerGave: 'I gave',
   ledgerTook: 'I took',
@@ -43,6 +44,16 @@ export const barterPaper = {
   notesClass:
     'Every pupil has a card with one thing to swap and a list of wants. Cards are printed for {pupils} pupils; another number can be dealt on screen.',
   cardNumber: 'Card {number}',
+  notesScore:
+    'The score is how near a chain came to the fewest swaps, beyond swapping with no plan: 0 is no plan, 1 is the fewest. Swapping on and on, or keeping everything, gains nothing. Show pupils the chain, not the score.',
+  sheetHow:
+    'Swap with anyone, as often as you like, but only when both of you want it. Write what you end with.',
+  sheetThing: 'Thing',
+  sheetMatters: 'How much it matters to me',
+  sheetBegan: 'I began with',
+  sheetNow: 'I have now',
+  sheetGain: 'My gain: now, less what I began with',
+  sheetWhy: 'Who gave you what you have now? Why did they say yes? Could you both have done better?',
   classCardsHow: {
     one: 'Cards for {count} pupil. Cut along the grey lines.',
     other: 'Cards for {count} pupils. Cut along the grey lines.',

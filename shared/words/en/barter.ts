@@ -81,7 +81,8 @@ export const barter = {
   },
   aimlessLine: {
     bands: { '4-5': '', '5-7': '' },
-    otherwise: 'Swapping with no plan in mind gets about {percent} per cent as far.',
+    otherwise:
+      'On a line from 0 to 100, where 100 is the fewest swaps, you are at {you}. Swapping with no plan in mind comes to {aimless} on average.',
   },
   yourChain: 'Your chain',
   shorterChain: 'A shorter chain',
@@ -112,6 +113,8 @@ export const barter = {
   ringPair: 'These two could still swap, and both be better off:',
   ringNone: 'As things stand, no ring would leave all in it better off.',
   ringRow: '{name} takes {thing} from {from}',
+  ringYou: 'you take {thing} from {from}',
+  ringFromYou: '{name} takes {thing} from you',
   tokenTitle: 'What would a shared token change?',
   tokenLine:
     'At the start {straight} of {pairs} pairs of people could swap straight. In {oneSided} more, only one wanted what the other had: nothing passes there without a go-between, a gift, or a token that everyone takes. A token all take is a kind of money. Nobody here has one.',
