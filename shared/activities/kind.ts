@@ -69,7 +69,11 @@ export interface TraderCard {
   readonly isPupil: boolean;
   readonly has: readonly SheetThing[];
   /** Most wanted first, with what a first, second, third matters. */
-  readonly wants: readonly (SheetThing & { readonly worths: readonly number[] })[];
+  readonly wants: readonly (SheetThing & {
+    /** 1 for what is wanted most; alike where two are wanted alike. */
+    readonly rank: number;
+    readonly worths: readonly number[];
+  })[];
   /** Swaps only after a gift. */
   readonly isShut: boolean;
   /** What is given back for a gift; null where gifts are not taken. */

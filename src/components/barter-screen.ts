@@ -4,6 +4,8 @@ import { drawGood } from '../../shared/drawing/index.ts';
 import { BANDS, youngest, type Band } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { BarterProps } from '../islands/barter-view.ts';
+import type { ClassProps } from '../islands/class-view.ts';
+import { goodDrawingId } from '../islands/GoodThing.tsx';
 import { viewBoxOf } from './drawn.ts';
 import type { Symbol } from './sort-screen.ts';
 
@@ -14,8 +16,16 @@ const reaches = (plan: Plan, from: Band): boolean =>
 export const goodSymbols = (goods: ClassActivity['goods']): readonly Symbol[] =>
   goods.map(({ id }) => {
     const drawn = drawGood(id);
-    return { id: `good-${id}`, viewBox: viewBoxOf(drawn), markup: drawn.markup };
+    return { id: goodDrawingId(id), viewBox: viewBoxOf(drawn), markup: drawn.markup };
   });
+
+/** What a page needs for a gathering of a class. */
+export const classScreen = (lesson: string, plan: Plan, activity: ClassActivity): ClassProps => ({
+  lesson,
+  activity,
+  words: wordsFor(catalogues.en.barterClass, youngest(plan.bands)),
+  showsWorking: reaches(plan, '9-11'),
+});
 
 /** What a page needs for a gathering on screen. */
 export function gatheringScreen(lesson: string, plan: Plan, activity: GatheringActivity): BarterProps {

@@ -1,5 +1,6 @@
 import type { World } from '../../shared/bartering/index.ts';
 import { goodWords } from './barter-view.ts';
+import { GoodThing } from './GoodThing.tsx';
 
 interface Props {
   readonly world: World;
@@ -8,20 +9,7 @@ interface Props {
   readonly worth?: string;
 }
 
-/** The id of a good's drawing in the page. */
-export const goodDrawingId = (good: string): string => `good-${good}`;
-
-/** A good with its small drawing and its words. */
-export function Thing({ world, good, count = 1, worth }: Props) {
-  return (
-    <span class="thing">
-      <svg class="thing-drawing" aria-hidden="true" focusable="false">
-        <use href={`#${goodDrawingId(good)}`} />
-      </svg>
-      <span>
-        {goodWords(world, good, count)}
-        {worth !== undefined && <span class="thing-worth numbers"> {worth}</span>}
-      </span>
-    </span>
-  );
-}
+/** So many of a good of a gathering, drawn and named. */
+export const Thing = ({ world, good, count = 1, ...more }: Props) => (
+  <GoodThing good={good} words={goodWords(world, good, count)} {...more} />
+);

@@ -15,11 +15,14 @@ const things = (goods: World['goods'], holding: Holding): readonly SheetThing[] 
     .map(([id, count]) => thingOf(goods, id, count));
 
 /** Wants as they are read: most first; those that matter alike in the order of the goods. */
-const wantsOf = (goods: World['goods'], wants: Trader['wants']): TraderCard['wants'] =>
-  goods
+function wantsOf(goods: World['goods'], wants: Trader['wants']): TraderCard['wants'] {
+  const wanted = goods
     .map(({ id }) => ({ ...thingOf(goods, id), worths: (wants[id] ?? []).filter((worth) => worth > 0) }))
     .filter(({ worths }) => worths.length > 0)
     .toSorted((a, b) => (b.worths[0] ?? 0) - (a.worths[0] ?? 0));
+  const steps = [...new Set(wanted.map(({ worths }) => worths[0] ?? 0))];
+  return wanted.map((want) => ({ ...want, rank: steps.indexOf(want.worths[0] ?? 0) + 1 }));
+}
 
 const cardOf = (world: World, trader: Trader): TraderCard => ({
   name: trader.name,
