@@ -1,4 +1,8 @@
+export { describeFind, type Description } from './describe-find.ts';
 export { drawFind, type DrawFindOptions } from './draw-find.ts';
 export { drawGood } from './draw-good.ts';
+export { INKS, type Ink } from './mark.ts';
 export { drawPitPlan } from './draw-pit-plan.ts';
+export { drawPitSection } from './draw-pit-section.ts';
+export { drawStep, STEPS_DRAWN, type StepDrawn } from './draw-step.ts';
 export type { Drawing, FillToDraw, FindToDraw, PitPlan, PitToCut, PitToDraw, PlanPlace } from './drawing.ts';

@@ -49,6 +49,7 @@ export const PROBLEM_CODES = [
   'nesting-deep',
   'par-over',
   'picture-refused',
+  'prose-tangled',
   'return-spoils',
   'return-unheld',
   'row-ragged',

@@ -2,7 +2,8 @@ import * as z from 'zod';
 
 const name = z.string().min(1);
 const count = z.int().min(0).max(99);
-const worth = z.int().min(0).max(999);
+// How much a worth may be is for the check of the world to say.
+const worth = z.int().min(0);
 
 const good = z
   .strictObject({

@@ -1,5 +1,14 @@
 import type { Template } from './entry.ts';
 
+const rules = new Map<string, Intl.PluralRules>();
+
+/** Making a language's plural rules costs more than using them a thousand times. */
+function pluralOf(language: string, count: number): Intl.LDMLPluralRule {
+  const kept = rules.get(language) ?? new Intl.PluralRules(language);
+  rules.set(language, kept);
+  return kept.select(count);
+}
+
 /**
  * Fills the places of a sentence; the value named `count` chooses the plural form.
  *
@@ -15,8 +24,7 @@ export function say(
   const form =
     typeof template === 'string'
       ? template
-      : (template[new Intl.PluralRules(language).select(typeof count === 'number' ? count : 0)] ??
-        template.other);
+      : (template[pluralOf(language, typeof count === 'number' ? count : 0)] ?? template.other);
   return form.replaceAll(/\{(\w+)\}/g, (_, place: string) => {
     const value = values[place];
     if (value === undefined) throw new RangeError(`no value for {${place}} in "${form}"`);

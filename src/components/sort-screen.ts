@@ -2,16 +2,9 @@ import type { ActivityOf } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
 import { youngest, type Band, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
-import { drawingId } from '../islands/drawing-id.ts';
 import type { PlanView, SortProps } from '../islands/sort-view.ts';
 import { drawnFind, drawnPlan, viewBoxOf } from './drawn.ts';
-
-/** A drawing kept once in a page, to be shown wherever its id is used. */
-export interface Symbol {
-  readonly id: string;
-  readonly viewBox: string;
-  readonly markup: string;
-}
+import { faceSymbol, type Symbol } from './symbols.ts';
 
 /** From this band up the score's working is shown. */
 const SHOWS_WORKING: Readonly<Record<Band, boolean>> = {
@@ -33,7 +26,7 @@ export function sortScreen(
   const band = youngest(plan.bands);
   const faces = activity.finds.map(({ id, drawing }) => ({ id, face: drawnFind(drawing, 'face') }));
   const symbols: Symbol[] = [
-    ...faces.map(({ id, face }) => ({ id: drawingId(id), viewBox: viewBoxOf(face), markup: face.markup })),
+    ...activity.finds.map(({ drawing }) => faceSymbol(drawing)),
     ...activity.finds.map(({ id, drawing }) => {
       const full = drawnFind(drawing, 'full');
       return { id: `full-${id}`, viewBox: viewBoxOf(full), markup: full.markup };
@@ -41,9 +34,10 @@ export function sortScreen(
   ];
   let view: PlanView | null = null;
   if (activity.pit !== null) {
+    // In the order of their ids: a pit is laid out alike however its finds were dealt.
     const drawn = drawnPlan(
       activity.pit,
-      activity.finds.map(({ drawing }) => drawing),
+      activity.finds.map(({ drawing }) => drawing).toSorted((a, b) => (a.id < b.id ? -1 : 1)),
     );
     const groundId = `ground-${activity.id}`;
     symbols.push({ id: groundId, viewBox: `0 0 ${drawn.widthMm} ${drawn.heightMm}`, markup: drawn.markup });

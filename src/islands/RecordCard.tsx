@@ -128,8 +128,10 @@ function Row({ entry, activity, words, trays }: RowProps) {
         </div>
       </td>
       <td data-label={say(words.colHow)}>
-        {home?.because}{' '}
-        {find.note !== null && <span class="quiet">{say(words.noteLine, { note: find.note })}</span>}
+        <div>
+          {home?.because}{' '}
+          {find.note !== null && <span class="quiet">{say(words.noteLine, { note: find.note })}</span>}
+        </div>
       </td>
     </tr>
   );

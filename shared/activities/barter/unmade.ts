@@ -54,7 +54,7 @@ export function unmadeFault(
       return fault('chain-unfit', ['chain'], words, within(given, least, most));
     }
     case 'luck-ran-out':
-      return fault('world-unmade', ['traders'], barterProblems.unmade(why.tried));
+      return fault('world-unmade', atGoods, barterProblems.unmade(why.tried, make.traders, goods.length));
     default:
       return why satisfies never;
   }

@@ -207,6 +207,8 @@ export function compileSort(id: string, block: SortBlock, context: CompileContex
   const { homes, faults: homeFaults } = readHomes(block, named, trays, vocabulary);
   // A tray that is not known leaves its finds homeless: one fault, told once.
   const hasTrayErrors = trayFaults.some(({ code }) => code === 'tray-unknown');
+  // Where trays overlap or repeat, one of them is empty only because of that.
+  const areTraysSound = trayFaults.length === 0;
   const told = hasTrayErrors ? homeFaults.filter(({ code }) => code !== 'find-homeless') : homeFaults;
   const homeOf = (find: Find): string =>
     block.trays === 'ours'
@@ -220,7 +222,9 @@ export function compileSort(id: string, block: SortBlock, context: CompileContex
     ...(hasTrayErrors ? [] : lookAlikes(named, homeOf)),
     ...(findFaults.length > 0 || hasTrayErrors
       ? []
-      : limitFaults(block, named.length, trays, filled, context)),
+      : limitFaults(block, named.length, trays, filled, context).filter(
+          ({ code }) => areTraysSound || code !== 'tray-empty',
+        )),
   ];
   if (faults.some(({ grade }) => grade === 'error')) return { activity: null, faults };
   const activity: SortActivity = {

@@ -68,10 +68,13 @@ export const barterProblems = {
     received: `${given}`,
     mend: `write "chain: ${Math.min(Math.max(given, least), most)}", or choose another band`,
   }),
-  unmade: (tried: number): Sentences => ({
+  unmade: (tried: number, traders: number, goods: number): Sentences => ({
     expected: 'a gathering with something to choose and a way to the aim',
     received: `none among ${tried} that were tried`,
-    mend: 'ask for one more trader, one more good, or a chain that is one shorter',
+    mend:
+      goods <= traders
+        ? `name ${traders + 1 - goods} more, so that each trader has something, or ask for fewer traders`
+        : 'name one more good, or ask for a chain that is one shorter',
   }),
 };
 

@@ -91,6 +91,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
   'par-over': 'The shortest chain is longer than the band can keep in view.',
   'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
+  'prose-tangled':
+    'Hundreds of lines or marks follow each other without a pause; it would take too long to read.',
   'return-spoils': 'What is given back for a gift may have spoiled by then.',
   'return-unheld': 'A trader returns for a gift what they do not hold.',
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
