@@ -7,7 +7,7 @@ import type { BarterProps } from '../islands/barter-view.ts';
 import type { ClassProps } from '../islands/class-view.ts';
 import { goodDrawingId } from '../islands/GoodThing.tsx';
 import { viewBoxOf } from './drawn.ts';
-import type { Symbol } from './sort-screen.ts';
+import type { Symbol } from './symbols.ts';
 
 const reaches = (plan: Plan, from: Band): boolean =>
   plan.bands.some((band) => BANDS.indexOf(band) >= BANDS.indexOf(from));

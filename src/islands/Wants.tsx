@@ -25,14 +25,20 @@ export function Wants({ world, trader, words, label }: Props) {
     <ol class="wants" aria-label={label}>
       {ranks.map((rank) => (
         <li key={rank}>
-          {wanted
-            .filter(({ worths }) => worths[0] === rank)
-            .map(({ id, worths }, index) => (
-              <>
-                {index > 0 && <span class="quiet small"> {say(words.same)} </span>}
-                <Thing world={world} good={id} {...(world.bundle > 1 ? { worth: worthWords(worths) } : {})} />
-              </>
-            ))}
+          <span class="wants-same">
+            {wanted
+              .filter(({ worths }) => worths[0] === rank)
+              .map(({ id, worths }, index) => (
+                <>
+                  {index > 0 && <span class="quiet small"> {say(words.same)} </span>}
+                  <Thing
+                    world={world}
+                    good={id}
+                    {...(world.bundle > 1 ? { worth: worthWords(worths) } : {})}
+                  />
+                </>
+              ))}
+          </span>
         </li>
       ))}
     </ol>

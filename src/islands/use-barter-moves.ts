@@ -37,14 +37,17 @@ export interface BarterMoves {
 
 /**
  * Moves by keyboard or switch carry the focus to where the eye goes next: from a name to the things to choose, from a swap
- * back to the names, from the aim to the record. A pointer's moves leave it alone, so that nothing scrolls.
+ * back to the names, from the aim to the record. A pointer's moves carry it too,
+ * since what was pressed is often gone, but nothing scrolls.
  */
 export function useBarterMoves({ root, store, table, activity, words, refusals }: Given): BarterMoves {
   const [said, setSaid] = useState('');
   const { world } = activity;
-  const focus = (selector: string): void => {
+  const focus = (selector: string, byKey = true): void => {
     // After the next frame the buttons of the new state are there.
-    requestAnimationFrame(() => root.current?.querySelector<HTMLElement>(selector)?.focus());
+    requestAnimationFrame(() =>
+      root.current?.querySelector<HTMLElement>(selector)?.focus({ preventScroll: !byKey }),
+    );
   };
   const answerTo = ({ with: trader, give, take, refusal }: BarterTable): string | null =>
     trader === null || refusal === null
@@ -53,13 +56,13 @@ export function useBarterMoves({ root, store, table, activity, words, refusals }
   const goTo = (trader: string, byKey: boolean): void => {
     store.goTo(trader);
     setSaid(say(words.saidHere, { name: nameOf(world, trader) }));
-    if (byKey) focus('[data-state="open"] [data-ask], [data-state="open"] .offer-thing');
+    focus('[data-state="open"] [data-ask], [data-state="open"] .offer-thing', byKey);
   };
   const leave = (byKey: boolean): void => {
     const { with: trader } = store.$table.get();
     store.leave();
     setSaid('');
-    if (byKey && trader !== null) focus(`[data-trader="${CSS.escape(trader)}"]`);
+    if (trader !== null) focus(`[data-trader="${CSS.escape(trader)}"]`, byKey);
   };
   return {
     said,
@@ -69,12 +72,10 @@ export function useBarterMoves({ root, store, table, activity, words, refusals }
     ask: (trader, byKey) => {
       store.ask(trader);
       setSaid(say(words.hasAsked, { name: nameOf(world, trader) }));
-      if (byKey)
-        focus(
-          table.with === trader
-            ? '[data-state="open"] .offer-thing'
-            : `[data-trader="${CSS.escape(trader)}"]`,
-        );
+      focus(
+        table.with === trader ? '[data-state="open"] .offer-thing' : `[data-trader="${CSS.escape(trader)}"]`,
+        byKey,
+      );
     },
     choose: store.choose,
     offer: (byKey) => {
@@ -96,7 +97,7 @@ export function useBarterMoves({ root, store, table, activity, words, refusals }
       });
       const { isHome } = standing(world, after.swaps);
       setSaid(isHome ? `${passed} ${say(words.saidHome, { aim: goodWords(world, world.aim) })}` : passed);
-      if (byKey) focus(isHome ? '[data-move="read"]' : `[data-trader="${CSS.escape(trader)}"]`);
+      focus(isHome ? '[data-move="read"]' : `[data-trader="${CSS.escape(trader)}"]`, byKey);
     },
     stepBack: () => {
       store.stepBack();

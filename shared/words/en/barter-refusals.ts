@@ -11,7 +11,7 @@ export const barterRefusals = {
   'same-both-ways': '“The same for the same? Then nothing changes.”',
   'too-many-things': {
     one: '“One thing at a time on one side, please.”',
-    other: '“No more than {count} things on one side, and one thing on the other.”',
+    other: '“No more than {count} things on one side, and one on the other.”',
   },
   'does-not-have-them': '“I do not have {thing} to give.”',
   'does-not-have-pupil': 'You do not have that to give.',
@@ -38,6 +38,6 @@ export const barterRefusals = {
   'one-is-enough-pupil': '{Thing} would be enough. You have no use for more.',
   'worse-off-them': '“I would rather keep {mine} than have {yours}.”',
   'worse-off-pupil': 'You would rather keep {yours} than have {mine}.',
-  'no-better-off-them': '“{Mine} or {yours}: it is all the same to me. So I keep what I have.”',
-  'no-better-off-pupil': '{Yours} or {mine}: it is all the same to you. So there is no need to swap.',
+  'no-better-off-them': '“{Mine} or {yours}: all the same to me. I keep what I have.”',
+  'no-better-off-pupil': '{Yours} or {mine}: all the same to you. No need to swap.',
 } as const satisfies Readonly<Record<string, Entry>>;
