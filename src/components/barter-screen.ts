@@ -4,7 +4,7 @@ import { drawGood } from '../../shared/drawing/index.ts';
 import { BANDS, youngest, type Band } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { BarterProps } from '../islands/barter-view.ts';
-import type { ClassProps } from '../islands/class-view.ts';
+import type { ClassProps } from '../islands/barter-class-view.ts';
 import { goodDrawingId } from '../islands/GoodThing.tsx';
 import { viewBoxOf } from './drawn.ts';
 import type { Symbol } from './symbols.ts';

@@ -80,8 +80,10 @@ function Choices({ world, words, moves, side, label, holding, chosen }: ChoicesP
     Array.from({ length: Math.min(count, world.bundle) }, (_, index) => ({ good, index })),
   );
   return (
-    <fieldset class="offer-side">
-      <legend>{label}</legend>
+    <div class="offer-side" role="group" aria-label={label}>
+      <span class="offer-label" aria-hidden="true">
+        {label}
+      </span>
       {inHand.length === 0 && <span class="quiet">{say(words.hasNothing)}</span>}
       {inHand.map(({ good, index }) => {
         const isChosen = (counts[good] ?? 0) > index;
@@ -98,6 +100,6 @@ function Choices({ world, words, moves, side, label, holding, chosen }: ChoicesP
           </button>
         );
       })}
-    </fieldset>
+    </div>
   );
 }

@@ -1,9 +1,12 @@
-import { expect, ready, SIZES, test } from './page-under-test.ts';
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
+import { expect, ready, SIZES, test } from './page-under-test.ts';
 
 const LESSON = '/lessons/round-the-fire/';
 const OLDER = '/lessons/what-was-it-worth/';
 const CLASS = '/lessons/a-gathering-for-all/';
+const FOLDER = 'test-results/papers';
 
 /** A shortest chain of the lesson; its plan is a golden file. */
 const CHAIN = [
@@ -239,3 +242,24 @@ test('a class of any size has its cards, its record, and prints nothing else', a
   await expect(page.locator('.record-card')).toBeHidden();
   await expect(page.locator('.prose').first()).toBeHidden();
 });
+
+const PAPERS = ['teacher-notes', 'cards', 'pupil-sheet', 'answers'] as const;
+
+for (const lesson of ['round-the-fire', 'what-was-it-worth', 'a-gathering-for-all']) {
+  test(`every paper of ${lesson} prints with its foot on every page`, async ({ watched: { page } }) => {
+    mkdirSync(FOLDER, { recursive: true });
+    for (const paper of PAPERS) {
+      await page.goto(`/lessons/${lesson}/${paper}/`);
+      const file = `${FOLDER}/${lesson}-${paper}.pdf`;
+      writeFileSync(file, await page.pdf({ format: 'A4', tagged: true, printBackground: true }));
+      const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
+      const sheets = text.split('\f').filter((sheet) => sheet.trim() !== '');
+      for (const [index, sheet] of sheets.entries())
+        expect(sheet).toContain(`${index + 1} of ${sheets.length}`);
+      if (paper === 'cards')
+        expect(text).toContain(lesson === 'a-gathering-for-all' ? 'Cards for 28 pupils' : 'Dunna');
+      if (paper === 'teacher-notes') expect(text).toContain("this game's own rule");
+      expect(text).not.toMatch(/\bprice\b/i);
+    }
+  });
+}

@@ -1,7 +1,7 @@
 import { scoreClassPlay } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ClassTable } from '../stores/barter-class.ts';
-import type { ClassProps } from './class-view.ts';
+import type { ClassProps } from './barter-class-view.ts';
 
 interface Props extends Pick<ClassProps, 'activity' | 'words' | 'showsWorking'> {
   readonly table: ClassTable;
@@ -10,7 +10,7 @@ interface Props extends Pick<ClassProps, 'activity' | 'words' | 'showsWorking'> 
 const twoPlaces = (value: number): string => value.toFixed(2).replace('-', '−');
 
 /** What the class gained of what was possible, or why nothing can be said. */
-export function ClassRecord({ activity, words, showsWorking, table }: Props) {
+export function BarterClassRecord({ activity, words, showsWorking, table }: Props) {
   const { pupils, gains } = table;
   const { score, guess, working } = scoreClassPlay(activity, { activity: activity.id, pupils, gains });
   if ('why' in working) {

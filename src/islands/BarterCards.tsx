@@ -1,6 +1,6 @@
 import type { ClassActivity, ClassDeal } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
-import type { ClassWords } from './class-view.ts';
+import type { ClassWords } from './barter-class-view.ts';
 import { GoodThing } from './GoodThing.tsx';
 
 interface Props {
@@ -10,7 +10,7 @@ interface Props {
 }
 
 /** The cards as they are printed: what each pupil has, and what they would like. */
-export function DealtCards({ activity, words, cards }: Props) {
+export function BarterCards({ activity, words, cards }: Props) {
   const one = (id: string): string => activity.goods.find((good) => good.id === id)?.one ?? id;
   return (
     <>

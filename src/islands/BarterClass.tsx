@@ -3,14 +3,14 @@ import { useMemo, useRef, useState } from 'preact/hooks';
 import { CLASS_SIZES } from '../../shared/bartering/index.ts';
 import { say } from '../../shared/words/index.ts';
 import { openClass } from '../stores/barter-class.ts';
-import type { ClassProps } from './class-view.ts';
-import { ClassHands } from './ClassHands.tsx';
-import { ClassRecord } from './ClassRecord.tsx';
-import { DealtCards } from './DealtCards.tsx';
+import type { ClassProps } from './barter-class-view.ts';
+import { BarterClassHands } from './BarterClassHands.tsx';
+import { BarterClassRecord } from './BarterClassRecord.tsx';
+import { BarterCards } from './BarterCards.tsx';
 import { Hands } from './Hands.tsx';
 
 /** A gathering of the whole class: deal the cards for those who are there, then count what each gained. */
-export function ClassDealer({ lesson, activity, words, showsWorking }: ClassProps) {
+export function BarterClass({ lesson, activity, words, showsWorking }: ClassProps) {
   const store = useMemo(() => openClass(lesson, activity), [lesson, activity.id]);
   const table = useStore(store.$table);
   const root = useRef<HTMLDivElement>(null);
@@ -63,17 +63,17 @@ export function ClassDealer({ lesson, activity, words, showsWorking }: ClassProp
       </details>
       <details class="working dealt" open>
         <summary>{dealt}</summary>
-        <DealtCards activity={activity} words={words} cards={deal.cards} />
+        <BarterCards activity={activity} words={words} cards={deal.cards} />
       </details>
       {table.isRead ? (
         <section class="record-card" aria-labelledby={`${activity.id}-record`}>
           <h3 id={`${activity.id}-record`} tabIndex={-1} data-record>
             {say(words.recordTitle)}
           </h3>
-          <ClassRecord activity={activity} words={words} table={table} showsWorking={showsWorking} />
+          <BarterClassRecord activity={activity} words={words} table={table} showsWorking={showsWorking} />
         </section>
       ) : (
-        <ClassHands words={words} table={table} store={store} />
+        <BarterClassHands words={words} table={table} store={store} />
       )}
       <p class="unseen" role="status">
         {said}

@@ -1,7 +1,7 @@
 import { worthTo } from '../../shared/bartering/index.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ClassStore, ClassTable } from '../stores/barter-class.ts';
-import type { ClassWords } from './class-view.ts';
+import type { ClassWords } from './barter-class-view.ts';
 import { Hands } from './Hands.tsx';
 
 interface Props {
@@ -11,7 +11,7 @@ interface Props {
 }
 
 /** Hands up for each gain there can be with these cards, from none to the greatest. */
-export function ClassHands({ words, table, store }: Props) {
+export function BarterClassHands({ words, table, store }: Props) {
   const greatest = Math.max(
     ...table.deal.cards.map((card) =>
       Math.max(...Object.values(card.wants).map(([worth = 0]) => worth - worthTo(card, card.holds))),
