@@ -3,6 +3,7 @@ import { barter } from './en/barter.ts';
 import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
+import { drawings } from './en/drawings.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
@@ -13,5 +14,16 @@ export { wordsFor } from './words-for.ts';
 
 /** Every language there is; a second one is a folder like `en` and a line here. */
 export const catalogues = {
-  en: { barter, barterClass, barterPaper, barterRefusals, help, problemMeanings, site, sort, agesOf },
+  en: {
+    barter,
+    barterClass,
+    barterPaper,
+    barterRefusals,
+    drawings,
+    help,
+    problemMeanings,
+    site,
+    sort,
+    agesOf,
+  },
 } as const;
