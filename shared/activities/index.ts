@@ -3,6 +3,7 @@ import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { barter } from './barter/kind.ts';
+import { order } from './order/kind.ts';
 import { sort } from './sort/kind.ts';
 
 export type {
@@ -11,15 +12,18 @@ export type {
   Card,
   CompileContext,
   Compiled,
+  FreeSteps,
   PlayBase,
   Score,
   Sheet,
   SheetThing,
+  StepCard,
+  StepRow,
   TraderCard,
   WantCard,
 } from './kind.ts';
 
-const kinds = { barter, sort } as const;
+const kinds = { barter, order, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;

@@ -5,6 +5,7 @@ import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
 import { drawings } from './en/drawings.ts';
 import { help, problemMeanings } from './en/help.ts';
+import { order } from './en/order.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
 
@@ -22,6 +23,7 @@ export const catalogues = {
     drawings,
     help,
     problemMeanings,
+    order,
     site,
     sort,
     agesOf,

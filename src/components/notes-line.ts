@@ -11,6 +11,8 @@ const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } =
     const aim = world.goods.find(({ id }) => id === world.aim)?.one ?? world.aim;
     return say(barterPaper.notesGathering, { count: world.traders.length, aim, par });
   },
+  order: ({ steps, validOrders }) =>
+    say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
   sort: ({ finds, question }) => {
     const pits = [...new Set(finds.map(({ pit }) => pit.replace(/^P/, '')))].toSorted();
     return say(words.notesSort, {
@@ -24,3 +26,12 @@ const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } =
 /** What pupils do in an activity, in one line of the teacher notes. */
 export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: K }): string =>
   lines[activity.kind](activity);
+
+const during: Readonly<Record<KindName, string>> = {
+  barter: catalogues.en.barterPaper.notesDuring,
+  order: words.notesDuringOrder,
+  sort: words.notesDuringText,
+};
+
+/** What to ask for while pupils do it. */
+export const duringLine = (kind: KindName): string => during[kind];

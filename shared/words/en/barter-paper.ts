@@ -44,6 +44,7 @@ export const barterPaper = {
   notesClass:
     'Every pupil has a card with one thing to swap and a list of wants. Cards are printed for {pupils} pupils; another number can be dealt on screen.',
   cardNumber: 'Card {number}',
+  notesDuring: 'Alone, in pairs, or hands up. Ask for the reason of a no, and who is better off after a yes.',
   notesScore:
     'The score is how near a chain came to the fewest swaps, beyond swapping with no plan: 0 is no plan, 1 is the fewest. Swapping on and on, or keeping everything, gains nothing. Show pupils the chain, not the score.',
   sheetHow:
