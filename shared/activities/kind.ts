@@ -53,6 +53,36 @@ export interface AnswerRow {
   readonly also: readonly { readonly answer: string; readonly because: string }[];
 }
 
+/** A thing that passes from hand to hand, with its words: "2 hides". */
+export interface SheetThing {
+  readonly good: string;
+  readonly words: string;
+}
+
+/** Someone at a gathering, on a card to cut out. */
+export interface TraderCard {
+  readonly name: string;
+  readonly isPupil: boolean;
+  readonly has: readonly SheetThing[];
+  /** Most wanted first, with what a first, second, third matters. */
+  readonly wants: readonly (SheetThing & {
+    /** 1 for what is wanted most; alike where two are wanted alike. */
+    readonly rank: number;
+    readonly worths: readonly number[];
+  })[];
+  /** Swaps only after a gift. */
+  readonly isShut: boolean;
+  /** What is given back for a gift; null where gifts are not taken. */
+  readonly returns: string | null;
+}
+
+/** A pupil's card where a whole class swaps. */
+export interface WantCard {
+  readonly number: number;
+  readonly has: SheetThing & { readonly worth: number };
+  readonly wants: readonly (SheetThing & { readonly worth: number })[];
+}
+
 /** A step's card to cut out. Its letter says nothing of its place; its drawing is named, or null where there is none. */
 export interface StepCard {
   readonly letter: string;
@@ -113,7 +143,45 @@ export type Sheet =
     }
   | EstimateSheet
   | EstimateTally
-  | EstimateAnswer;
+  | EstimateAnswer
+  | {
+      readonly part: 'trader-cards';
+      readonly title: string;
+      /** Numbers stand beside the wants; else their order says all. */
+      readonly showsWorths: boolean;
+      readonly cards: readonly TraderCard[];
+    }
+  | { readonly part: 'want-cards'; readonly title: string; readonly cards: readonly WantCard[] }
+  | {
+      readonly part: 'ledger';
+      readonly title: string;
+      readonly question: string;
+      readonly begins: readonly string[];
+      readonly aim: string;
+      readonly rows: number;
+    }
+  | {
+      readonly part: 'chain-answer';
+      readonly title: string;
+      readonly question: string;
+      readonly par: number;
+      readonly chains: number;
+      /** One of the shortest chains; `takes` is empty for a gift, `gives` for its return. */
+      readonly steps: readonly { readonly with: string; readonly gives: string; readonly takes: string }[];
+    }
+  | {
+      readonly part: 'class-answer';
+      readonly title: string;
+      readonly question: string;
+      readonly pupils: number;
+      readonly possible: boolean;
+      readonly bestTotal: number;
+      readonly aimlessTotal: number;
+      /** Numbers of cards that swap straight, so that all gain. */
+      readonly straight: readonly (readonly number[])[];
+      /** Numbers of cards in the rings of the best exchange. */
+      readonly rings: readonly (readonly number[])[];
+    };
 
 /** A compiled activity, or none where a fault is an error. */
 export interface Compiled<Activity> {

@@ -3,6 +3,7 @@ import type { Point } from './point.ts';
 /** Every code a problem may carry: noun, then fault, sorted. Each has words in help and a broken file in the tests. */
 export const PROBLEM_CODES = [
   'aim-held',
+  'aim-only-given',
   'aim-unclear',
   'aim-unheld',
   'aim-unknown',
@@ -13,6 +14,7 @@ export const PROBLEM_CODES = [
   'block-unclosed',
   'bundle-over',
   'cell-unreadable',
+  'chain-unfit',
   'column-missing',
   'column-repeated',
   'column-unknown',
@@ -29,9 +31,11 @@ export const PROBLEM_CODES = [
   'finds-look-alike',
   'finds-too-few',
   'finds-too-many',
+  'gathering-unclear',
   'good-repeated',
   'good-unknown',
   'good-unused',
+  'goods-too-few',
   'head-missing',
   'head-unclosed',
   'home-needless',
@@ -62,6 +66,7 @@ export const PROBLEM_CODES = [
   'trader-idle',
   'trader-repeated',
   'traders-over',
+  'traders-unfit',
   'tray-empty',
   'tray-overlap',
   'tray-repeated',
@@ -72,6 +77,7 @@ export const PROBLEM_CODES = [
   'word-unknown',
   'world-too-large',
   'world-trivial',
+  'world-unmade',
   'world-unsolvable',
   'yaml-unreadable',
 ] as const;

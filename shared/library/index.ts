@@ -23,6 +23,7 @@ export { readSite, siteFile, type TableText } from './read-site.ts';
 export { readSources } from './read-sources.ts';
 export { readStepsFile, type StepsFile } from './read-steps.ts';
 export { readVocabulary } from './read-vocabulary.ts';
+export { readWorld, worldFrom } from './read-world.ts';
 export { readYamlFile, type ReadFile } from './read-yaml-file.ts';
 export { slug } from './slug.ts';
 export { STATUSES, type Status } from './status.ts';

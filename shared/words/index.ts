@@ -1,4 +1,8 @@
 import { agesOf } from './en/ages.ts';
+import { barter } from './en/barter.ts';
+import { barterClass } from './en/barter-class.ts';
+import { barterPaper } from './en/barter-paper.ts';
+import { barterRefusals } from './en/barter-refusals.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
@@ -14,5 +18,19 @@ export { wordsFor } from './words-for.ts';
 
 /** Every language there is; a second one is a folder like `en` and a line here. */
 export const catalogues = {
-  en: { drawings, estimate, estimatePapers, help, problemMeanings, order, site, sort, agesOf },
+  en: {
+    barter,
+    barterClass,
+    barterPaper,
+    barterRefusals,
+    drawings,
+    estimate,
+    estimatePapers,
+    help,
+    problemMeanings,
+    order,
+    site,
+    sort,
+    agesOf,
+  },
 } as const;

@@ -43,6 +43,7 @@ export const help = {
 /** What each problem means, for the help page. */
 export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'aim-held': 'The pupil holds the aim of a gathering from the start: there is nothing to do.',
+  'aim-only-given': 'The aim of a gathering is a thing that is only given, never swapped.',
   'aim-unclear':
     'Another good is wanted as much as the aim, or more: it is not clear what to come home with.',
   'aim-unheld': 'Nobody at the gathering holds the aim.',
@@ -56,6 +57,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'bundle-over': 'More things pass at once than the band can reckon with.',
   'cell-unreadable':
     'A cell of a finds table is not the number it should be, or a quote in it is never closed.',
+  'chain-unfit': 'The chain asked for is too short or too long for the band.',
   'column-missing': 'A finds table lacks a column that every find needs.',
   'column-repeated': 'A finds table has the same column twice.',
   'column-unknown': 'A finds table has a column with a name that is not known.',
@@ -74,9 +76,11 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'finds-look-alike': 'Two finds belong in different trays, and a pupil could not tell them apart.',
   'finds-too-few': 'There are too few finds to make a sort.',
   'finds-too-many': 'There are more finds than the youngest band can keep in view.',
+  'gathering-unclear': 'A barter block has none of make, world and class, or more than one.',
   'good-repeated': 'Two goods have the same name.',
   'good-unknown': 'A good is held or wanted that is not among the goods.',
   'good-unused': 'Nobody holds a good. That may be meant.',
+  'goods-too-few': 'There are too few goods for the gathering that is asked for.',
   'head-missing': 'The file does not begin with a head.',
   'head-unclosed': 'The head is opened and never closed.',
   'home-needless': 'A second home is the same as the first.',
@@ -109,6 +113,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'trader-idle': 'A trader has nothing anyone wants and wants nothing that is there.',
   'trader-repeated': 'Two traders have the same name.',
   'traders-over': 'There are more traders than the band can keep in view.',
+  'traders-unfit': 'There are too few or too many traders for the band.',
   'tray-empty': 'No find belongs in a tray. That may be meant.',
   'tray-overlap': 'The same value belongs in two trays.',
   'tray-repeated': 'Two trays have the same name.',
@@ -119,6 +124,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'word-unknown': 'A word is not one of those that may stand there.',
   'world-too-large': 'So much can happen at a gathering that not all of it could be looked at.',
   'world-trivial': 'The aim is one swap away, or reached whatever one swaps.',
+  'world-unmade': 'No gathering that fits could be made from what is asked for.',
   'world-unsolvable': 'No chain of swaps leads to the aim.',
   'yaml-unreadable': 'The lines of keys and values cannot be read as they stand.',
 };
