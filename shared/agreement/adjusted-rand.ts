@@ -2,6 +2,26 @@ import { measured, undefinedBecause, type Measured } from './measured.ts';
 
 const pairs = (count: number): number => (count * (count - 1)) / 2;
 
+function pairsIn(counts: readonly number[]): number {
+  let total = 0;
+  for (const count of counts) total += pairs(count);
+  return total;
+}
+
+/** Groups as numbers from 0, in the order in which they first occur. */
+function number(grouping: readonly (string | number)[]): {
+  readonly groupOf: readonly number[];
+  readonly groups: number;
+} {
+  const numbers = new Map<string | number, number>();
+  const groupOf = grouping.map((group) => {
+    const known = numbers.get(group) ?? numbers.size;
+    numbers.set(group, known);
+    return known;
+  });
+  return { groupOf, groups: numbers.size };
+}
+
 /**
  * Adjusted Rand index of two groupings of the same items: 0 for groupings alike by chance, 1 for the same groups
  * under any names; below 0 where they agree less than chance. Two groupings that leave nothing to compare (each
@@ -19,21 +39,23 @@ export function adjustedRandIndex(
     throw new RangeError(`two groupings of ${truth.length} and ${answer.length} items cannot be compared`);
   }
   if (truth.length < 2) return undefinedBecause('no-items');
-  const cells = new Map<string, number>();
-  const rows = new Map<string | number, number>();
-  const columns = new Map<string | number, number>();
-  for (const [index, group] of truth.entries()) {
-    const other = answer[index] ?? '';
-    const cell = JSON.stringify([group, other]);
-    cells.set(cell, (cells.get(cell) ?? 0) + 1);
-    rows.set(group, (rows.get(group) ?? 0) + 1);
-    columns.set(other, (columns.get(other) ?? 0) + 1);
+  const rows = number(truth);
+  const columns = number(answer);
+  // Scored for hundreds of shuffles at a time, so groups are numbers and their pairs one flat table.
+  const cells = Array.from({ length: rows.groups * columns.groups }, () => 0);
+  const rowTotals = Array.from({ length: rows.groups }, () => 0);
+  const columnTotals = Array.from({ length: columns.groups }, () => 0);
+  for (let item = 0; item < truth.length; item += 1) {
+    const row = rows.groupOf[item] ?? 0;
+    const column = columns.groupOf[item] ?? 0;
+    const cell = row * columns.groups + column;
+    cells[cell] = (cells[cell] ?? 0) + 1;
+    rowTotals[row] = (rowTotals[row] ?? 0) + 1;
+    columnTotals[column] = (columnTotals[column] ?? 0) + 1;
   }
-  const pairsIn = (counts: Iterable<number>): number =>
-    [...counts].reduce((total, count) => total + pairs(count), 0);
-  const together = pairsIn(cells.values());
-  const inTruth = pairsIn(rows.values());
-  const inAnswer = pairsIn(columns.values());
+  const together = pairsIn(cells);
+  const inTruth = pairsIn(rowTotals);
+  const inAnswer = pairsIn(columnTotals);
   const expected = (inTruth * inAnswer) / pairs(truth.length);
   const most = (inTruth + inAnswer) / 2;
   return measured(most === expected ? 1 : (together - expected) / (most - expected));

@@ -11,6 +11,8 @@ export interface Knot {
 export interface Curve {
   readonly path: string;
   readonly points: readonly Point[];
+  /** The same curve seen in a mirror that stands at the middle of a width, mm. */
+  readonly mirrored: (widthMm: number) => string;
 }
 
 /** Cubic pieces through knots: Catmull and Rom's curve, broken at corners. Source: Catmull & Rom 1974, in Barnhill & Riesenfeld. */
@@ -67,10 +69,22 @@ export function boxOf(points: readonly Point[]): { x: number; y: number; width: 
 /** Steps a piece is cut into for measuring. */
 const STEPS = 8;
 
+const turned = (laid: readonly Piece[], isClosed: boolean, widthMm: number): string => {
+  const turn = ([x, y]: Point): Point => [widthMm - x, y];
+  return curvePath(
+    laid.map(([start, first, second, end]): Piece => [turn(start), turn(first), turn(second), turn(end)]),
+    isClosed,
+  );
+};
+
 /** A closed curve through knots as they stand. */
 export function closedCurve(knots: readonly Knot[]): Curve {
   const laid = pieces(knots, true);
-  return { path: curvePath(laid, true), points: sample(laid, true, STEPS) };
+  return {
+    path: curvePath(laid, true),
+    points: sample(laid, true, STEPS),
+    mirrored: (width) => turned(laid, true, width),
+  };
 }
 
 /** An open curve through points as they stand. */
@@ -79,7 +93,11 @@ export function openCurve(points: readonly Point[]): Curve {
     points.map((at) => ({ at, corner: false })),
     false,
   );
-  return { path: curvePath(laid), points: sample(laid, false, STEPS) };
+  return {
+    path: curvePath(laid),
+    points: sample(laid, false, STEPS),
+    mirrored: (width) => turned(laid, false, width),
+  };
 }
 
 /** Moves a drawn point: a shift, a turn. */
@@ -102,5 +120,9 @@ export function fittedCurve(
     fit(second),
     fit(end),
   ]);
-  return { path: curvePath(laid, true), points: sample(laid, true, STEPS) };
+  return {
+    path: curvePath(laid, true),
+    points: sample(laid, true, STEPS),
+    mirrored: (width) => turned(laid, true, width),
+  };
 }

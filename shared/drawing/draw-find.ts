@@ -1,25 +1,21 @@
 import { derive, stream } from '../chance/index.ts';
+import { arrange, lying, type Placed } from './arrange.ts';
 import { anyThing, DRAWERS } from './drawers.ts';
 import type { Drawing, FindToDraw } from './drawing.ts';
 import { handOf } from './hand.ts';
-import { inked, markup, type Mark } from './mark.ts';
-import { linePath } from './path.ts';
+import { inked, markup } from './mark.ts';
 import { scaleBar } from './scale-bar.ts';
-import type { View } from './sketch.ts';
 
 export interface DrawFindOptions {
-  /** `face` is the main view alone; `full` adds edge, back and section as the convention for the type asks. */
-  readonly view?: 'face' | 'full';
+  /**
+   * `face` is the main view, a pot's wall beside it; `full` adds edge, back and section as the convention for
+   * the type asks; `lying` is the thing alone, for laying in a plan.
+   */
+  readonly view?: 'face' | 'full' | 'lying';
   /** `small` is for about 96 px: fewer ripples, wider spaced dots. */
   readonly detail?: 'small' | 'large';
   /** A bar in whole centimetres or millimetres under the drawing. */
   readonly scaleBar?: boolean;
-}
-
-interface Placed {
-  readonly view: View;
-  readonly x: number;
-  readonly y: number;
 }
 
 /**
@@ -31,43 +27,17 @@ export function drawFind(find: FindToDraw, options: DrawFindOptions = {}): Drawi
   const hand = handOf(derive(stream('drawing'), find.id));
   const isSmall = options.detail === 'small';
   const sketched = (DRAWERS.get(find.objectType) ?? anyThing)({ find, hand, isSmall });
-  const face = sketched.face;
-  const more = options.view === 'full' ? sketched.more() : [];
-  const gap = Math.max(face.widthMm, face.heightMm) * 0.12;
-  const placed: Placed[] = [{ view: face, x: 0, y: 0 }];
-  let [left, right, foot] = [0, face.widthMm, face.heightMm];
-  let ticks = '';
-  for (const view of more) {
-    if (view.part === 'section' && sketched.sectionStands === 'left') {
-      left -= gap + view.widthMm;
-      placed.push({ view, x: left, y: 0 });
-    } else if (view.part === 'section' && view.heightMm < face.heightMm * 0.9) {
-      placed.push({ view, x: (face.widthMm - view.widthMm) / 2, y: face.heightMm + gap });
-      foot = face.heightMm + gap + view.heightMm;
-      if (sketched.cutAtMm !== undefined) {
-        const [reach, y] = [gap * 0.3, sketched.cutAtMm];
-        ticks +=
-          linePath([
-            [-gap * 0.2 - reach, y],
-            [-gap * 0.2, y],
-          ]) +
-          linePath([
-            [face.widthMm + gap * 0.2, y],
-            [face.widthMm + gap * 0.2 + reach, y],
-          ]);
-      }
-    } else {
-      placed.push({ view, x: right + gap, y: 0 });
-      right += gap + view.widthMm;
-    }
-  }
-  let inner = placed.map(group).join('');
-  const notes: Mark[] = [{ ink: 'hatch', path: ticks, part: 'section-ticks' }];
-  inner += markup(notes);
-  const top = face.marks.some((mark) => mark.part === 'missing') ? -face.heightMm * 0.44 : 0;
+  const laid =
+    options.view === 'lying'
+      ? lying(sketched)
+      : arrange(sketched, options.view === 'full' ? sketched.more() : []);
+  const { left, top } = laid;
+  let { right, foot } = laid;
+  let inner = laid.placed.map(group).join('') + markup(laid.notes);
   const pad = Math.max(right - left, foot - top) * 0.05;
   if (options.scaleBar === true) {
-    const bar = scaleBar(left, foot + pad * 1.4, right - left);
+    const [across, down] = [right - left, foot - top];
+    const bar = scaleBar(left, foot + pad * 1.4, Math.max(across, down * 0.36), Math.max(across, down));
     inner += bar.markup;
     foot = bar.footMm;
     right = Math.max(right, left + bar.widthMm);

@@ -18,6 +18,8 @@ const TAG_PX = 25;
  * A pit seen from above, with places for its finds: none touches another, and each number stands clear.
  * The same pit and finds always give the same plan.
  *
+ * @throws RangeError when there are more finds than the pit has room for.
+ *
  * @example drawPitPlan(pit, finds).places[0]
  */
 export function drawPitPlan(pit: PitToDraw, finds: readonly FindToDraw[]): PitPlan {
@@ -30,13 +32,13 @@ export function drawPitPlan(pit: PitToDraw, finds: readonly FindToDraw[]): PitPl
     radiusXMm: (pit.lengthMm / 2) * (1 - slopePart(pit) * 0.5),
     radiusYMm: (pit.widthMm / 2) * (1 - slopePart(pit) * 0.5),
   };
-  const tagSideMm = (widthMm * TAG_PX) / NARROW_PX;
   const things = finds.map((find) => {
-    const { viewBox } = drawFind(find, { view: 'face', detail: 'small' });
+    const { viewBox } = drawFind(find, { view: 'lying', detail: 'small' });
     return { id: find.id, widthMm: viewBox.width, heightMm: viewBox.height };
   });
   const marks = ground(pit, hand);
-  const laid = layOut(things, floor, tagSideMm, (widthMm * PRESS_PX) / NARROW_PX, derive(chance, 'lay'));
+  const px = widthMm / NARROW_PX;
+  const { laid, tagSideMm } = layOut(things, floor, TAG_PX * px, PRESS_PX * px, derive(chance, 'lay'));
   const taken = laid.flatMap(({ corners, tag }) => [corners, triangleOf(tag, tagSideMm)]);
   marks.push(...litter(pit, taken, handOf(derive(chance, 'litter'))));
   const round = (value: number): number => Math.round(value * 100) / 100;

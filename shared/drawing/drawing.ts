@@ -50,7 +50,7 @@ export interface PitToCut extends PitToDraw {
 /** Where a find lies in the plan, in mm from the plan's top left corner. */
 export interface PlanPlace {
   readonly id: string;
-  /** Where the middle of the find's view box (view `face`) comes to lie. */
+  /** Where the middle of the find's view box (view `lying`) comes to lie. */
   readonly xMm: number;
   readonly yMm: number;
   readonly turnDegrees: number;

@@ -7,15 +7,18 @@ export const INKS = {
   line: 'stroke-width="1.4"',
   ridge: 'stroke-width="1"',
   retouch: 'stroke-width=".8"',
-  ripple: 'fill="currentColor" stroke-width=".45"',
-  scratch: 'stroke-width=".6"',
+  ripple: 'fill="currentColor" stroke-width=".55"',
+  scratch: 'stroke-width=".7"',
   stipple: 'stroke-width="1.2"',
-  hatch: 'stroke-width=".6"',
+  hatch: 'stroke-width=".7"',
   fill: 'fill="currentColor" stroke="none"',
-  stone: 'fill="#fff" stroke-width=".6"',
+  chip: 'fill="#fff" stroke-width=".8"',
+  stone: 'fill="#fff" stroke-width=".7"',
   gap: 'stroke="#fff" stroke-width=".9"',
   open: 'fill="#fff" stroke-width=".8"',
+  unknown: 'fill="#fff" stroke-width="1.4" stroke-dasharray="4 3"',
   dash: 'stroke-width=".9" stroke-dasharray="4 3"',
+  burnt: 'fill="currentColor" stroke="none"',
   bar: 'stroke-width="1.4"',
 } as const;
 
@@ -50,7 +53,7 @@ export function markup(marks: readonly Mark[]): string {
 
 function element(mark: Mark, path: string): string {
   const part = mark.part === undefined ? '' : ` data-part="${mark.part}"`;
-  const still = mark.ink === 'fill' ? '' : ' vector-effect="non-scaling-stroke"';
+  const still = INKS[mark.ink].endsWith('stroke="none"') ? '' : ' vector-effect="non-scaling-stroke"';
   return `<path class="ink-${mark.ink}"${part} ${INKS[mark.ink]}${still} d="${path}"/>`;
 }
 

@@ -12,12 +12,15 @@ export function mirrored(half: readonly Row[]): Row[] {
   return [...half, ...other.reverse()];
 }
 
-/** Rows as knots, y down, each moved a little by the hand. */
-export const knots = (rows: readonly Row[], hand: Hand, wobble: number): Knot[] =>
-  rows.map(([across, up, corner]) => ({
-    at: [across + hand.wobble(wobble), 1 - up + hand.wobble(wobble)],
+/** Rows as knots, y down, each moved a little by the hand: as far in mm across as up. */
+function knots(rows: readonly Row[], hand: Hand, wobble: number, widthMm: number, heightMm: number): Knot[] {
+  const least = Math.min(widthMm, heightMm);
+  const [wobbleX, wobbleY] = [(wobble * least) / widthMm, (wobble * least) / heightMm];
+  return rows.map(([across, up, corner]) => ({
+    at: [across + hand.wobble(wobbleX), 1 - up + hand.wobble(wobbleY)],
     corner: corner === 'corner',
   }));
+}
 
 /** A shape's outline, filling its box exactly. */
 export const outline = (
@@ -27,7 +30,24 @@ export const outline = (
   hand: Hand,
   wobble = 0.02,
   shift?: Shift,
-): Curve => fittedCurve(knots(rows, hand, wobble), widthMm, heightMm, shift);
+): Curve => fittedCurve(knots(rows, hand, wobble, widthMm, heightMm), widthMm, heightMm, shift);
+
+/** The same shape seen from its other side. */
+export const flipped = (rows: readonly Row[]): Row[] =>
+  rows.map(([across, up, corner]): Row => (corner === undefined ? [-across, up] : [-across, up, corner]));
+
+/** The rows of a broken lump: corners at uneven angles, no two lumps alike. */
+export function shards(count: number, hand: Hand): Row[] {
+  const turn = hand.within(0, 1);
+  return Array.from({ length: count }, (_, index): Row => {
+    const angle = ((index + turn + hand.wobble(0.3)) / count) * Math.PI * 2;
+    const reach = 0.5 * hand.within(0.86, 1.06);
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    // Squarer than a circle: superellipse of exponent 3.
+    const square = (Math.abs(cos) ** 3 + Math.abs(sin) ** 3) ** (-1 / 3);
+    return [cos * reach * square, 0.5 + sin * reach * square, 'corner'];
+  });
+}
 
 /** A rounded outline without corners, of a stone or lump: `n` 2 is an ellipse, more is squarer. */
 export function lump(

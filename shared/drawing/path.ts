@@ -3,20 +3,22 @@ import { around, between, type Point } from './point.ts';
 /** Hundredths of a millimetre, whole. */
 const grain = (value: number): number => Math.round(value * 100);
 
+/** A number of hundredths in as few letters as it takes: 250 is `2.5`, -5 is `-.05`. */
 function write(hundredths: number): string {
-  const text = String(hundredths / 100);
-  if (text.startsWith('0.')) return text.slice(1);
-  return text.startsWith('-0.') ? `-${text.slice(2)}` : text;
+  const size = Math.abs(hundredths);
+  const rest = size % 100;
+  const whole = (size - rest) / 100;
+  const sign = hundredths < 0 ? '-' : '';
+  if (rest === 0) return sign + whole;
+  const places = rest % 10 === 0 ? `.${rest / 10}` : rest < 10 ? `.0${rest}` : `.${rest}`;
+  return whole === 0 ? sign + places : sign + whole + places;
 }
 
-function join(values: readonly number[]): string {
-  let text = '';
-  for (const value of values) {
-    const written = write(value);
-    text += text === '' || written.startsWith('-') ? written : ` ${written}`;
-  }
-  return text;
-}
+/** Numbers written one after another; a minus parts them as well as a space does. */
+const next = (text: string, hundredths: number): string =>
+  hundredths < 0 || text === '' ? text + write(hundredths) : `${text} ${write(hundredths)}`;
+
+const pair = ([x, y]: Point): string => next(write(grain(x)), grain(y));
 
 /** Path data from a start and groups of points, each group one command's worth, relative to the group's start. */
 function relative(
@@ -26,17 +28,17 @@ function relative(
   closed: boolean,
 ): string {
   let [x, y] = [grain(start[0]), grain(start[1])];
-  let text = `M${join([x, y])}`;
-  let repeated = false;
+  let values = '';
   for (const group of groups) {
-    const values = group.flatMap(([pointX, pointY]) => [grain(pointX) - x, grain(pointY) - y]);
-    const written = join(values);
-    text += repeated ? (written.startsWith('-') ? written : ` ${written}`) : `${letter}${written}`;
-    repeated = true;
-    x += around(values, -2);
-    y += around(values, -1);
+    let [endX, endY] = [x, y];
+    for (const point of group) {
+      endX = grain(point[0]);
+      endY = grain(point[1]);
+      values = next(next(values, endX - x), endY - y);
+    }
+    [x, y] = [endX, endY];
   }
-  return closed ? `${text}z` : text;
+  return `M${pair(start)}${values === '' ? '' : letter + values}${closed ? 'z' : ''}`;
 }
 
 /** A line of straight pieces, to 0.01 mm. @example linePath([[0, 0], [1, 2]]) // 'M0 0l1 2' */
@@ -59,6 +61,10 @@ export const curvePath = (pieces: readonly Piece[], closed = false): string =>
     pieces.map(([, first, second, end]) => [first, second, end]),
     closed,
   );
+
+/** One bowed line, or several end to end: each a handle and an end. */
+export const bowPath = (from: Point, ...bows: readonly (readonly [handle: Point, to: Point])[]): string =>
+  relative(from, 'q', bows, false);
 
 /** A stroke that swells in the middle and thins to its ends, as a pen's does: a filled crescent. */
 export function swellPath(from: Point, handle: Point, to: Point, swellMm: number): string {
@@ -100,7 +106,7 @@ export function wedgePath(head: Point, tail: Point, headWidthMm: number): string
 }
 
 /** A dot: a stroke of no length, whose round cap is what shows. */
-export const dotPath = ([x, y]: Point): string => `M${join([grain(x), grain(y)])}h0`;
+export const dotPath = (place: Point): string => `M${pair(place)}h0`;
 
 /** A circle of four curves. */
 export function circlePath(centre: Point, radiusX: number, radiusY = radiusX): string {

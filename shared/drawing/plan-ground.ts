@@ -1,3 +1,4 @@
+import { closedCurve } from './curve.ts';
 import type { PitToDraw } from './drawing.ts';
 import type { Hand } from './hand.ts';
 import type { Mark } from './mark.ts';
@@ -26,28 +27,32 @@ export function ground(pit: PitToDraw, hand: Hand): Mark[] {
   const marks: Mark[] = [{ ink: 'outline', path: edge.path, part: 'edge' }];
   marks.push({ ink: 'fill', path: hachures(edge.points, heart, part, hand), part: 'hachures' });
   const foot = edge.points
-    .filter((_, index) => index % 2 === 0)
-    .map((point) => between(point, heart, part + hand.wobble(0.012)));
-  marks.push({ ink: 'dash', path: linePath(foot, true), part: 'base' });
+    .filter((_, index) => index % 8 === 0)
+    .map((point) => ({ at: between(point, heart, part + hand.wobble(0.016)), corner: false }));
+  marks.push({ ink: 'dash', path: closedCurve(foot).path, part: 'base' });
   return marks;
 }
 
+/** Wedges evenly round the edge, long and short in turn. */
 function hachures(edge: readonly Point[], heart: Point, part: number, hand: Hand): string {
-  const gapMm = 33;
+  const steps = edge.map((point, index) => apart(point, around(edge, index + 1)));
+  const round = steps.reduce((sum, step) => sum + step, 0);
+  // About 33 mm apart: at a scale of 1:20, 1.6 mm on paper.
+  const gap = round / (2 * Math.round(round / 66));
   let path = '';
-  let walked = 0;
-  let count = 0;
-  for (const [index, point] of edge.entries()) {
-    const after = around(edge, index + 1);
-    const step = apart(point, after);
-    for (let along = (gapMm - walked) % gapMm; along < step; along += gapMm) {
-      const head = between(point, after, along / step);
+  let [next, walked, count] = [gap / 2, 0, 0];
+  for (const [index, step] of steps.entries()) {
+    for (; next < walked + step; next += gap) {
+      const head = between(around(edge, index), around(edge, index + 1), (next - walked) / step);
       const long = count % 2 === 0 ? 0.86 : 0.5;
-      const tail = between(head, heart, part * (long + hand.wobble(0.07)));
-      path += wedgePath(between(head, heart, 0.012), tail, 10);
+      path += wedgePath(
+        between(head, heart, 0.012),
+        between(head, heart, part * (long + hand.wobble(0.07))),
+        10,
+      );
       count += 1;
     }
-    walked = (walked + step) % gapMm;
+    walked += step;
   }
   return path;
 }

@@ -27,7 +27,7 @@ export interface Laid {
 }
 
 /** The corners of a box turned about its middle. */
-export function cornersOf(at: Point, widthMm: number, heightMm: number, turnDegrees: number): Point[] {
+function cornersOf(at: Point, widthMm: number, heightMm: number, turnDegrees: number): Point[] {
   const turn = (turnDegrees * Math.PI) / 180;
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
   const [halfX, halfY] = [widthMm / 2, heightMm / 2];
@@ -74,12 +74,23 @@ function isParted(one: readonly Point[], two: readonly Point[]): boolean {
 const isOnFloor = (floor: Floor, [x, y]: Point): boolean =>
   ((x - floor.centre[0]) / floor.radiusXMm) ** 2 + ((y - floor.centre[1]) / floor.radiusYMm) ** 2 <= 1;
 
+/** What was laid, and how large its numbers' triangles could be. */
+export interface Layout {
+  readonly laid: readonly Laid[];
+  readonly tagSideMm: number;
+}
+
 /** Tries at a layout before the finds are drawn smaller. */
-const TRIES = 12;
+const TRIES = 8;
+/** In a crowded pit numbers are drawn smaller and presses stand closer: parts of what was asked. */
+const EASES = [1, 0.85, 0.7, 0.55, 0.4, 0.25] as const;
 
 /**
  * Lays finds on a floor so that none touches another, and each has a triangle beside it that touches
- * nothing. Where there is no room the finds are drawn smaller, never below the plan's own scale.
+ * nothing. Where there is no room the finds are drawn smaller, never below the plan's own scale; where that
+ * is not enough, the numbers too.
+ *
+ * @throws RangeError when the finds do not fit on the floor at all.
  */
 export function layOut(
   things: readonly Footprint[],
@@ -87,20 +98,22 @@ export function layOut(
   tagSideMm: number,
   pressMm: number,
   chance: Stream,
-): Laid[] {
+): Layout {
   const hand = handOf(chance);
   const largestFirst = [...things].sort((a, b) => longOf(b) - longOf(a) || a.id.localeCompare(b.id, 'en'));
-  let least: Laid[] = [];
-  for (let size = 1; size > 0.3; size *= 0.92) {
-    for (let attempt = 0; attempt < TRIES; attempt += 1) {
-      const laid = layFinds(largestFirst, floor, size, pressMm, hand);
-      if (laid === null) continue;
-      const tagged = layTags(laid, floor, tagSideMm, pressMm, chance);
-      if (tagged !== null) return tagged;
-      least = laid;
+  for (const ease of EASES) {
+    for (let size = 1; size > 0.4; size *= 0.9) {
+      for (let attempt = 0; attempt < TRIES; attempt += 1) {
+        const laid = layFinds(largestFirst, floor, size, pressMm * ease, hand);
+        if (laid === null) continue;
+        const tagged = layTags(laid, floor, tagSideMm * ease, pressMm, chance);
+        if (tagged !== null) return { laid: tagged, tagSideMm: tagSideMm * ease };
+      }
     }
   }
-  return least;
+  throw new RangeError(
+    `${things.length} finds do not fit in a pit ${Math.round(floor.radiusXMm * 2)} mm across`,
+  );
 }
 
 const longOf = (thing: Footprint): number => Math.max(thing.widthMm, thing.heightMm);
@@ -109,8 +122,8 @@ const longOf = (thing: Footprint): number => Math.max(thing.widthMm, thing.heigh
 function enlargement(thing: Footprint, cellMm: number, size: number): number {
   const long = longOf(thing);
   const slim = Math.min(thing.widthMm, thing.heightMm) / long;
-  const most = cellMm * (slim < 0.4 ? 0.95 : 0.7);
-  const least = cellMm * 0.46;
+  const most = cellMm * (slim < 0.4 ? 1.05 : 0.76);
+  const least = cellMm * 0.54;
   return Math.max(1, (Math.min(most, Math.max(least, long * 1.7)) * size) / long);
 }
 
@@ -197,11 +210,10 @@ function tagPlaces(
       const at: Point = [thing.at[0] + Math.cos(angle) * reach, thing.at[1] + Math.sin(angle) * reach];
       const room = triangleOf(at, sideMm * 1.15);
       if (touch(thing.corners, room)) continue;
-      if (
-        room.every((corner) => isOnFloor(wall, corner)) &&
-        !laid.some((other) => touch(other.corners, room))
-      )
-        result.push(at);
+      // A number is read as belonging to the find it stands nearest to.
+      const isOwn = laid.every((other) => apart(other.at, at) >= reach - 0.001);
+      const isClear = !laid.some((other) => touch(other.corners, room));
+      if (isOwn && isClear && room.every((corner) => isOnFloor(wall, corner))) result.push(at);
       break;
     }
   }

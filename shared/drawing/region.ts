@@ -1,5 +1,6 @@
 import { openCurve } from './curve.ts';
-import { apart, around, type Point } from './point.ts';
+import { linePath } from './path.ts';
+import { around, type Point } from './point.ts';
 
 /** A closed area, as the points round it. */
 export type Region = readonly Point[];
@@ -29,7 +30,7 @@ export function middle(region: Region): Point {
 }
 
 /** Where along the edge the point nearest to a place stands. */
-export function nearestIndex(region: Region, place: Point): number {
+function nearestIndex(region: Region, place: Point): number {
   let [best, least] = [0, Infinity];
   for (const [index, point] of region.entries()) {
     const distance = (point[0] - place[0]) ** 2 + (point[1] - place[1]) ** 2;
@@ -38,17 +39,18 @@ export function nearestIndex(region: Region, place: Point): number {
   return best;
 }
 
-export interface Split {
+interface Split {
   readonly sides: readonly [Region, Region];
   readonly path: string;
   readonly points: readonly Point[];
 }
 
 /** A region cut in two by a ridge; the ridge's ends are drawn to the nearest point of the edge. */
-export function split(region: Region, ridge: readonly Point[]): Split {
+export function split(region: Region, ridge: readonly Point[], isJagged = false): Split {
   const from = nearestIndex(region, around(ridge, 0));
   const to = nearestIndex(region, around(ridge, -1));
-  const line = openCurve([around(region, from), ...ridge.slice(1, -1), around(region, to)]);
+  const course = [around(region, from), ...ridge.slice(1, -1), around(region, to)];
+  const line = isJagged ? { path: linePath(course), points: course } : openCurve(course);
   const inner = line.points.slice(1, -1);
   const forth = walk(region, from, to);
   const back = walk(region, to, from);
@@ -109,7 +111,3 @@ export function insideParts(region: Region, from: Point, to: Point): [Point, Poi
   }
   return result;
 }
-
-/** The distance from a place to a region's edge points, mm. */
-export const fromEdge = (region: Region, place: Point): number =>
-  apart(around(region, nearestIndex(region, place)), place);

@@ -10,10 +10,10 @@ export interface ScaleBar {
 const LENGTHS_MM = [5, 10, 20, 30, 50, 100, 200, 300, 500, 1000] as const;
 
 /** A bar of the longest round length that fits, its first half filled, with its length in words. */
-export function scaleBar(x: number, y: number, roomMm: number): ScaleBar {
+export function scaleBar(x: number, y: number, roomMm: number, sizeMm: number): ScaleBar {
   const lengthMm = LENGTHS_MM.findLast((length) => length <= Math.max(roomMm, 5)) ?? 5;
-  const tick = lengthMm * 0.04;
-  const size = Math.max(roomMm * 0.09, lengthMm * 0.1);
+  const tick = sizeMm * 0.013;
+  const size = sizeMm * 0.058;
   const marks: Mark[] = [
     {
       ink: 'bar',
@@ -36,10 +36,10 @@ export function scaleBar(x: number, y: number, roomMm: number): ScaleBar {
       ink: 'fill',
       path: linePath(
         [
-          [x, y - tick * 0.6],
-          [x + lengthMm / 2, y - tick * 0.6],
-          [x + lengthMm / 2, y + tick * 0.6],
-          [x, y + tick * 0.6],
+          [x, y - tick * 0.7],
+          [x + lengthMm / 2, y - tick * 0.7],
+          [x + lengthMm / 2, y + tick * 0.7],
+          [x, y + tick * 0.7],
         ],
         true,
       ),

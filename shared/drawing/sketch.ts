@@ -18,11 +18,12 @@ export interface View {
   readonly marks: readonly Mark[];
 }
 
-/** How views stand to each other: where `section` goes is a convention of the material. */
+/** The views of a thing: the face always, the others when they are asked for. */
 export interface Sketched {
   readonly face: View;
   readonly more: () => readonly View[];
-  readonly sectionStands?: 'below' | 'left';
+  /** A section that always stands at the left of the face: the convention for pottery. */
+  readonly beside?: View;
   /** Height on the face, mm from the top, where the section was cut. */
   readonly cutAtMm?: number;
 }

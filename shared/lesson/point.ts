@@ -25,7 +25,9 @@ export function lineMap(text: string): LineMap {
     if (character === '\n' || (character === '\r' && text[offset + 1] !== '\n')) starts.push(offset + 1);
   }
   const at = (wanted: number): Point => {
-    const offset = Math.min(Math.max(0, wanted), text.length);
+    const inside = Math.min(Math.max(0, wanted), text.length);
+    // Between the two halves of a Windows line end there is no place: the line ends before both.
+    const offset = text[inside] === '\n' && text[inside - 1] === '\r' ? inside - 1 : inside;
     let low = 0;
     let high = starts.length - 1;
     while (low < high) {

@@ -3,6 +3,7 @@ import { fileWords } from '../words/en/problems.ts';
 import { everyNode, readMarkdown, writeHtml } from './markdown.ts';
 import { problemAt, type SourceText } from './place-faults.ts';
 import type { Problem, ProblemCode, ProblemGrade } from './problem.ts';
+import { tangledProse } from './tangled-prose.ts';
 
 /** A fenced block as it stands in the file: its kind's name, its YAML, and the way back to file offsets. */
 export interface RawBlock {
@@ -72,6 +73,15 @@ function offsetsOf(node: Code, slice: string, start: number): (offset: number) =
  * from elsewhere are refused, each with its place.
  */
 export function readBody(source: SourceText, text: string, offset: number): Body {
+  const tangle = tangledProse(text);
+  if (tangle !== null) {
+    const span = { from: offset + tangle.from, to: offset + tangle.to };
+    const told =
+      tangle.fault === 'deep'
+        ? ({ code: 'nesting-deep', grade: 'error', ...fileWords.tooDeep() } as const)
+        : ({ code: 'prose-tangled', grade: 'error', ...fileWords.tangled() } as const);
+    return { parts: [], problems: [problemAt(source, span, told)] };
+  }
   const root = readMarkdown(text);
   const problems: Problem[] = [];
   const spanOf = (node: Nodes): { from: number; to: number } => ({

@@ -32,6 +32,9 @@ export interface Lesson {
 /** The longest lesson that is read, in UTF-16 units: far beyond any real one, and quick to refuse. */
 export const LONGEST_LESSON = 200_000;
 
+/** The most lines and marks in a head or a block: a sort of sixty finds, each argued, has about 700. */
+const MOST_MARKS = 1500;
+
 const nothing: Locate = () => ({ from: 0, to: 0 });
 
 /**
@@ -80,7 +83,7 @@ export function readLesson(file: string, given: string, kinds: Readonly<Record<s
   }
 
   const readPart = <Data>(yaml: string, toFile: (offset: number) => number, schema: z.ZodType<Data>) => {
-    const read = readYaml(yaml);
+    const read = readYaml(yaml, MOST_MARKS);
     const locate: Locate = (path, atKey) => {
       const span = read.locate(path, atKey);
       return { from: toFile(span.from), to: toFile(span.to) };

@@ -23,6 +23,8 @@ export interface YamlData {
 const REFUSED_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 const DEEPEST = 24;
 const FLOW_DEEPEST = 64;
+const MARKS = /[\n\r[\]{},:?"'*&!|>%@`]/g;
+const MOST_UNREADABLE = 5;
 
 /** Text nested this deep would exhaust the parser's stack; nobody writes it by hand. */
 function isTooDeep(text: string): boolean {
@@ -45,9 +47,10 @@ function isTooDeep(text: string): boolean {
  * Reads YAML 1.2 (core schema) and keeps where everything stood. Anchors, aliases, tags and keys that reach into a
  * program's own objects are refused; the rest of the text is still read, so that one fault hides no other.
  *
+ * @param most The most lines and marks that are read: the parser takes long over runs of thousands.
  * @example readYaml('title: Six pits').data // { title: 'Six pits' }
  */
-export function readYaml(text: string): YamlData {
+export function readYaml(text: string, most = Number.POSITIVE_INFINITY): YamlData {
   const places = new Map<string, { key: Span | null; value: Span }>();
   const faults: PlacedFault[] = [];
   const whole: Span = { from: 0, to: text.length };
@@ -66,21 +69,28 @@ export function readYaml(text: string): YamlData {
   ): void => {
     faults.push({ code, grade: 'error', span, ...words });
   };
+  if ((text.match(MARKS)?.length ?? 0) > most) {
+    fault('yaml-unreadable', { from: 0, to: Math.min(1, text.length) }, yamlWords.tooMuch(most));
+    return { data: undefined, faults, locate };
+  }
   if (isTooDeep(text)) {
     fault('yaml-unreadable', { from: 0, to: Math.min(1, text.length) }, yamlWords.tooDeep());
     return { data: undefined, faults, locate };
   }
   const document = parseDocument(text, {
     strict: true,
-    uniqueKeys: true,
+    uniqueKeys: false,
     prettyErrors: false,
     logLevel: 'silent',
   });
-  for (const error of document.errors) {
+  // After the first, most of what cannot be read on a line, and soon in a block, is a consequence.
+  let lastEnd = -1;
+  for (const error of document.errors.toSorted((a, b) => a.pos[0] - b.pos[0])) {
     const [from, to] = error.pos;
-    if (error.code === 'DUPLICATE_KEY')
-      fault('key-repeated', { from, to }, yamlWords.repeated(text.slice(from, to)));
-    else fault('yaml-unreadable', { from, to: Math.max(to, from) }, yamlWords.unreadable(error.code));
+    const isOnSameLine = lastEnd >= 0 && !/[\n\r]/.test(text.slice(lastEnd, from));
+    if (isOnSameLine || faults.length >= MOST_UNREADABLE) continue;
+    lastEnd = from;
+    fault('yaml-unreadable', { from, to: Math.max(to, from) }, yamlWords.unreadable(error.code));
   }
 
   const spanOf = (node: Node | null | undefined): Span | null => {
@@ -105,6 +115,10 @@ export function readYaml(text: string): YamlData {
     const key = String(keyNode.value);
     if (REFUSED_KEYS.has(key)) {
       fault('key-refused', keySpan, yamlWords.refusedKey(key));
+      return;
+    }
+    if (Object.hasOwn(into, key)) {
+      fault('key-repeated', keySpan, yamlWords.repeated(key));
       return;
     }
     const valueNode = pair.value as Node | null;

@@ -75,12 +75,30 @@ function wordFault(path: Path, known: readonly string[], value: unknown): Fault 
 }
 
 /** The branch of a union that the value was meant for: the one whose faults lie deepest inside it. */
-function branch(errors: readonly (readonly z.core.$ZodIssue[])[]): readonly z.core.$ZodIssue[] | null {
-  const meant = errors.filter((issues) =>
-    issues.every((issue) => issue.path.length > 0 || issue.code !== 'invalid_type'),
-  );
+function branch(
+  errors: readonly (readonly z.core.$ZodIssue[])[],
+  value: unknown,
+): readonly z.core.$ZodIssue[] | null {
+  // A list is never meant as the one word that would do in its place.
+  const isWord = typeof value !== 'object';
+  const misses = ({ path, code }: z.core.$ZodIssue): boolean =>
+    path.length === 0 && (code === 'invalid_type' || (code === 'invalid_value' && !isWord));
+  const meant = errors.filter((issues) => !issues.some(misses));
   return meant.length === 0 ? null : (meant.toSorted((a, b) => a.length - b.length)[0] ?? null);
 }
+
+/** A key that is missing because it is misspelt is told once, at the misspelling. */
+const withoutConsequences = (faults: readonly Fault[]): readonly Fault[] =>
+  faults.filter(
+    ({ code, path }) =>
+      code !== 'key-missing' ||
+      !faults.some(
+        (other) =>
+          other.code === 'key-unknown' &&
+          other.replacement === path.at(-1) &&
+          JSON.stringify(other.path.slice(0, -1)) === JSON.stringify(path.slice(0, -1)),
+      ),
+  );
 
 function issueFaults(
   schema: z.core.$ZodType,
@@ -115,6 +133,13 @@ function issueFaults(
       return [error('value-unfit', path, shapeWords.wrongType(typeName(issue.expected), value))];
     }
     case 'invalid_value':
+      if (value === undefined && typeof path.at(-1) === 'string') {
+        const words = shapeWords.missing(
+          String(path.at(-1)),
+          `one of ${issue.values.map(String).join(', ')}`,
+        );
+        return [error('key-missing', path, words)];
+      }
       return [wordFault(path, issue.values.map(String), value)];
     case 'too_small': {
       const what = issue.origin === 'string' ? `${issue.minimum} characters` : `${issue.minimum}`;
@@ -134,7 +159,7 @@ function issueFaults(
           ),
         ];
       }
-      const meant = branch(issue.errors);
+      const meant = branch(issue.errors, value);
       if (meant !== null) return meant.flatMap((inner) => issueFaults(schema, data, inner, path));
       const forms = issue.errors.flatMap((issues) =>
         issues.flatMap((inner) =>
@@ -184,5 +209,10 @@ export function shape<Data>(schema: z.ZodType<Data>, data: unknown): Shaped<Data
   const result = schema.safeParse(data);
   return result.success
     ? { value: result.data, faults: [] }
-    : { value: null, faults: result.error.issues.flatMap((issue) => issueFaults(schema, data, issue, [])) };
+    : {
+        value: null,
+        faults: withoutConsequences(
+          result.error.issues.flatMap((issue) => issueFaults(schema, data, issue, [])),
+        ),
+      };
 }

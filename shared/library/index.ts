@@ -11,6 +11,7 @@ export {
   type Source,
   type Vocabulary,
 } from './library.ts';
+export { drawable } from './drawable.ts';
 export { readBands } from './read-bands.ts';
 export { readCounts } from './read-counts.ts';
 export { readCsv } from './read-csv.ts';

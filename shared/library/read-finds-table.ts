@@ -16,6 +16,9 @@ const REQUIRED = ['pit', ...NUMBERS, ...WORDS, 'state', 'role'] as const;
 const OPTIONAL = [...MAYBE_NUMBERS, 'side', 'decoration', 'note'] as const;
 const COLUMNS = [...REQUIRED, ...OPTIONAL] as const;
 type Column = (typeof COLUMNS)[number];
+/** Numbers that count or name; the others measure. The limits are those of a site file. */
+const WHOLE: ReadonlySet<Column> = new Set<Column>(['small-find', 'context', 'count']);
+const GREATEST = 100_000;
 
 const spaced = (column: string): string => column.replaceAll('-', ' ');
 
@@ -102,7 +105,17 @@ export function readFindsTable(
     const wordOf = (column: Column): string => cellOf(column).text.trim();
     const numberOf = (column: Column): number => {
       const written = wordOf(column);
-      if (/^\d+(?:\.\d+)?$/.test(written)) return Number(written);
+      if (/^\d+(?:\.\d+)?$/.test(written)) {
+        const value = Number(written);
+        const isWhole = WHOLE.has(column);
+        if (value > 0 && value <= GREATEST && (!isWhole || Number.isInteger(value))) return value;
+        report(
+          cellOf(column),
+          'cell-unreadable',
+          findWords.cellOutside(spaced(column), written, isWhole, GREATEST),
+        );
+        return Number.NaN;
+      }
       report(cellOf(column), 'cell-unreadable', findWords.cellNotNumber(spaced(column), written));
       return Number.NaN;
     };

@@ -24,8 +24,7 @@ export function say(
   const form =
     typeof template === 'string'
       ? template
-      : (template[new Intl.PluralRules(language).select(typeof count === 'number' ? count : 0)] ??
-        template.other);
+      : (template[pluralOf(language, typeof count === 'number' ? count : 0)] ?? template.other);
   return form.replaceAll(/\{(\w+)\}/g, (_, place: string) => {
     const value = values[place];
     if (value === undefined) throw new RangeError(`no value for {${place}} in "${form}"`);

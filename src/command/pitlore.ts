@@ -6,6 +6,7 @@ import { alike } from './alike.ts';
 import { check } from './check.ts';
 import { compile } from './compile.ts';
 import { hours } from './hours.ts';
+import { draw } from './draw.ts';
 import { fair } from './fair.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
@@ -17,6 +18,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   alike,
   check,
   compile,
+  draw,
   fair,
   hours,
   new: newLesson,

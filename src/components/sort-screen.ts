@@ -1,27 +1,12 @@
 import type { ActivityOf } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
-import { youngest, type Band, type Library } from '../../shared/library/index.ts';
+import { describeFind } from '../../shared/drawing/index.ts';
+import { youngest, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
-import { drawingId } from '../islands/drawing-id.ts';
 import type { PlanView, SortProps } from '../islands/sort-view.ts';
 import { drawnFind, drawnPlan, viewBoxOf } from './drawn.ts';
-
-/** A drawing kept once in a page, to be shown wherever its id is used. */
-export interface Symbol {
-  readonly id: string;
-  readonly viewBox: string;
-  readonly markup: string;
-}
-
-/** From this band up the score's working is shown. */
-const SHOWS_WORKING: Readonly<Record<Band, boolean>> = {
-  '4-5': false,
-  '5-7': false,
-  '7-9': false,
-  '9-11': true,
-  '11-14': true,
-  '14-16': true,
-};
+import { SHOWS_WORKING } from './shows-working.ts';
+import { faceSymbol, type Symbol } from './symbols.ts';
 
 /** What a page needs for a sort on screen: the island's props, and the drawings it points to. */
 export function sortScreen(
@@ -33,7 +18,7 @@ export function sortScreen(
   const band = youngest(plan.bands);
   const faces = activity.finds.map(({ id, drawing }) => ({ id, face: drawnFind(drawing, 'face') }));
   const symbols: Symbol[] = [
-    ...faces.map(({ id, face }) => ({ id: drawingId(id), viewBox: viewBoxOf(face), markup: face.markup })),
+    ...activity.finds.map(({ drawing }) => faceSymbol(drawing)),
     ...activity.finds.map(({ id, drawing }) => {
       const full = drawnFind(drawing, 'full');
       return { id: `full-${id}`, viewBox: viewBoxOf(full), markup: full.markup };
@@ -51,6 +36,7 @@ export function sortScreen(
     view = {
       widthMm: drawn.widthMm,
       heightMm: drawn.heightMm,
+      tagSideMm: drawn.tagSideMm,
       groundId,
       places: drawn.places.map((place) => {
         const face = faces.find(({ id }) => id === place.id)?.face.viewBox;
@@ -67,6 +53,7 @@ export function sortScreen(
     activity,
     words: wordsFor(catalogues.en.sort, band),
     plan: view,
+    seen: Object.fromEntries(activity.finds.map(({ id, drawing }) => [id, describeFind(drawing).blind])),
     showsWorking: plan.bands.some((each) => SHOWS_WORKING[each]),
     attributes: Object.fromEntries(library.vocabulary.attributes.map(({ id, label }) => [id, label])),
   };

@@ -4,6 +4,7 @@ test('on the second visit the whole site works without a signal', async ({ watch
   await page.goto('/');
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await expect(page.getByText('Ready for no signal')).toBeVisible();
   await context.setOffline(true);
   await page.goto('/lessons/made-or-not/');
   await ready(page);

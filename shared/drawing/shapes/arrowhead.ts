@@ -1,12 +1,15 @@
+import { breakOff } from '../break-off.ts';
 import { mirrored, outline, type Row } from '../outline.ts';
+import { middle, split } from '../region.ts';
+import { ripples, shadeAt } from '../scar.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer, Sketch, Sketched } from '../sketch.ts';
 import { facets } from './biface.ts';
 import { sideView, retouch } from './struck.ts';
 import type { Curve } from '../curve.ts';
 import type { Point } from '../point.ts';
-import { openCurve } from '../curve.ts';
 import type { Mark } from '../mark.ts';
+import { faceOf } from './views.ts';
 
 const LEAF = mirrored([
   [0, 0],
@@ -62,7 +65,8 @@ function trimmed(
 ): Sketched {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(rows, width, height, hand, 0.01);
+  const whole = outline(rows, width, height, hand, 0.01);
+  const curve = find.state === 'broken' ? breakOff(whole, width, height, -Math.PI / 2, 0.14, hand) : whole;
   const heart: Point = [width * 0.5, height * 0.55];
   const runs: Point[][] = [[]];
   for (const point of curve.points) {
@@ -71,23 +75,29 @@ function trimmed(
   }
   const pitch = height * (isSmall ? 0.11 : 0.075);
   const chips = runs.filter((run) => run.length > 2).flatMap((run) => retouch(run, heart, 0.34, pitch, hand));
-  const keel = openCurve([
-    [width * 0.3, height * 0.25],
-    [width * 0.45, height * 0.5],
-    [width * 0.5, height * 0.85],
+  const parted = split(curve.points, [
+    [width * 0.2, 0],
+    [width * 0.42, height * 0.45],
+    [width * 0.5, height],
   ]);
-  return head(sketch, curve, [...chips, { ink: 'ridge', path: keel.path, part: 'ridge' }]);
+  // Its ripples are those of the flake it was made from, struck from below.
+  const old = parted.sides.flatMap((side) =>
+    ripples(
+      side,
+      [width * 0.4, height * 1.15],
+      isSmall ? 0 : 7,
+      shadeAt(middle(side), width, height),
+      hand,
+      height * 0.006,
+    ),
+  );
+  return head(sketch, curve, [{ ink: 'ridge', path: parted.path, part: 'ridge' }, ...old, ...chips]);
 }
 
 function head({ find, hand }: Sketch, curve: Curve, marks: readonly Mark[]): Sketched {
   const [width, height] = [find.widthMm, find.lengthMm];
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [{ ink: 'outline', path: curve.path, part: 'outline' }, ...marks],
-    },
+    face: faceOf(curve, width, height, [...marks]),
     more: () => [
       sideView(
         find.thicknessMm,
@@ -101,7 +111,7 @@ function head({ find, hand }: Sketch, curve: Curve, marks: readonly Mark[]): Ske
           [0, 1, 'corner'],
         ]),
       ),
-      sectionView('lens', width, find.thicknessMm, hand),
+      sectionView('lens', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };

@@ -3,12 +3,14 @@ import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
 import { mirrored, outline, type Row } from '../outline.ts';
 import { linePath } from '../path.ts';
-import { between, type Point } from '../point.ts';
+import type { Point } from '../point.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer, Sketch } from '../sketch.ts';
 import { stipple, strokes } from '../texture.ts';
 import { edgeAt, facets } from './biface.ts';
-import { jagged, sideView, struckFace } from './struck.ts';
+import { jagged } from '../break-off.ts';
+import { sideView, struckFace } from './struck.ts';
+import { faceOf } from './views.ts';
 
 const AXE: readonly Row[] = [
   [0, 0],
@@ -48,6 +50,14 @@ const SIDE = mirrored([
   [0, 1],
 ]);
 
+const STUMP_SIDE = mirrored([
+  [0, 0, 'corner'],
+  [0.3, 0.16],
+  [0.48, 0.5],
+  [0.5, 0.97, 'corner'],
+  [0.14, 1, 'corner'],
+]);
+
 function brokenTop(rows: readonly Row[], hand: Hand): Row[] {
   const right = rows.filter(([, , corner], index) => corner !== 'corner' || index < rows.length - 1);
   const top = jagged([0.43, 0.93], [-0.43, 0.96], 7, 0.035, hand).map(([x, y]): Row => [x, y, 'corner']);
@@ -64,19 +74,13 @@ export const polishedAxe: Drawer = (sketch) => {
   const isBroken = find.state === 'broken';
   const curve = outline(isBroken ? brokenTop(STUMP, hand) : mirrored(AXE), width, height, hand, 0.006);
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        ...ground(curve, width, height, sketch),
-        ...(isBroken ? breakScars(width, height, hand) : buttScar(curve, width, height, hand)),
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      ...ground(curve, width, height, sketch),
+      ...(isBroken ? breakScars(width, height, hand) : buttScar(curve, width, height, hand)),
+    ]),
     more: () => [
-      sideView(find.thicknessMm, height, hand, SIDE),
-      sectionView('lens', width, find.thicknessMm, hand),
+      sideView(find.thicknessMm, height, hand, isBroken ? STUMP_SIDE : SIDE),
+      sectionView('lens', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };
@@ -94,7 +98,7 @@ function ground(curve: Curve, width: number, height: number, { hand, isSmall }: 
   const line = openCurve([from, ...bevel.slice(1, -1), to]);
   const shade = stipple(
     curve.points,
-    Math.max(width, height * 0.5) * (isSmall ? 0.07 : 0.042),
+    Math.max(width, height * 0.5) * (isSmall ? 0.07 : 0.05),
     hand,
     ([x, y]) => {
       const across = x / width - 0.5;
@@ -106,7 +110,7 @@ function ground(curve: Curve, width: number, height: number, { hand, isSmall }: 
     { ink: 'stipple', path: shade, part: 'ground' },
     {
       ink: 'scratch',
-      path: strokes(curve.points, isSmall ? 16 : 46, Math.PI / 2, height * 0.09, hand),
+      path: strokes(curve.points, isSmall ? 16 : 30, Math.PI / 2, height * 0.09, hand),
       part: 'ground',
     },
   ];
@@ -146,25 +150,19 @@ export const axeRoughout: Drawer = ({ find, hand, isSmall }) => {
   const curve = outline(rows, width, height, hand, 0.024);
   const marks = facets(curve, width, height, hand, {
     count: isSmall ? 5 : 6,
-    ripples: isSmall ? 2 : 5,
+    ripples: isSmall ? 2 : 2.8,
     from: 0.03,
     to: 0.97,
     lean: 0.2,
   });
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        ...marks,
-        ...(find.state === 'broken' ? [snap(curve, height, hand)] : []),
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      ...marks,
+      ...(find.state === 'broken' ? [snap(curve, height, hand)] : []),
+    ]),
     more: () => [
       sideView(find.thicknessMm, height, hand, SIDE),
-      sectionView('lens', width, find.thicknessMm, hand),
+      sectionView('lens', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };
@@ -195,7 +193,6 @@ export const groundEdgeFragment: Drawer = ({ find, hand, isSmall }) => {
     curve.points,
     [
       {
-        cuts: 0,
         line: [
           [0.98, 0.36],
           [0.55, 0.5],
@@ -203,7 +200,6 @@ export const groundEdgeFragment: Drawer = ({ find, hand, isSmall }) => {
         ],
       },
       {
-        cuts: 1,
         line: [
           [0.55, 0.5],
           [0.5, 0.75],
@@ -222,30 +218,21 @@ export const groundEdgeFragment: Drawer = ({ find, hand, isSmall }) => {
   const lower = face.scars.filter((scar) => scar !== smooth);
   const arcs = lower.flatMap((scar) => struckFace(scar, [], width, height, hand, isSmall ? 0.7 : 1.1).marks);
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        ...face.marks,
-        ...arcs,
-        {
-          ink: 'scratch',
-          path: strokes(smooth, isSmall ? 60 : 120, -1.15, height * 0.2, hand),
-          part: 'ground',
-        },
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      ...face.marks,
+      ...arcs,
+      {
+        ink: 'scratch',
+        path: strokes(smooth, isSmall ? 60 : 120, -1.15, height * 0.2, hand),
+        part: 'ground',
+      },
+    ]),
     more: () => [
       sideView(find.thicknessMm, height, hand),
-      sectionView('triangle', width, find.thicknessMm, hand),
+      sectionView('triangle', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };
 };
 
 const mean = (points: readonly Point[]): number => points.reduce((sum, [, y]) => sum + y, 0) / points.length;
-
-/** Kept for the steps of making: a block's mid line. */
-export const centre = (from: Point, to: Point): Point => between(from, to, 0.5);

@@ -1,5 +1,6 @@
 import type { Curve } from '../curve.ts';
 import { openCurve } from '../curve.ts';
+import { bowPath } from '../path.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
 import { around, between, type Point } from '../point.ts';
@@ -38,10 +39,12 @@ export function facets(curve: Curve, widthMm: number, heightMm: number, hand: Ha
   const spine: Point[] = [];
   const steps = set.count * 2;
   for (let step = 0; step <= steps; step += 1) {
-    const y = heightMm * (set.from + ((set.to - set.from) * step) / steps);
+    const isTip = step === 0 || step === steps;
+    const place = (step + (isTip ? 0 : hand.wobble(0.42))) / steps;
+    const y = heightMm * (set.from + (set.to - set.from) * place);
     const [left, right] = [edgeAt(curve.points, y, 'left'), edgeAt(curve.points, y, 'right')];
-    const sway = (step % 2 === 0 ? 0.1 : -0.08) + hand.wobble(0.05);
-    spine.push(between(left, right, 0.5 + (step === 0 || step === steps ? 0 : sway)));
+    const sway = (step % 2 === 0 ? 0.035 : -0.03) + hand.wobble(0.05);
+    spine.push(between(left, right, 0.5 + (isTip ? 0 : sway)));
   }
   marks.push({ ink: 'ridge', path: openCurve(spine).path, part: 'ridge' });
   for (const side of ['left', 'right'] as const)
@@ -61,16 +64,21 @@ function sideScars(
   const lines: Mark[] = [];
   const arcs: Mark[] = [];
   const first = side === 'left' ? 0 : 1;
+  let lastY = -Infinity;
   let above: readonly Point[] | null = null;
   for (let step = first; step < spine.length; step += 2) {
     const inner = around(spine, step);
-    const drop = heightMm * ((set.to - set.from) / set.count) * (set.lean + hand.wobble(0.15));
-    const outerY = Math.min(heightMm * 0.985, Math.max(heightMm * 0.015, inner[1] + drop));
+    const pitch = heightMm * ((set.to - set.from) / set.count);
+    const drop = pitch * (set.lean + hand.wobble(0.3));
+    // Scars keep their order down the edge, however they lean.
+    const lowest = Math.max(inner[1] + drop, lastY + pitch * 0.35);
+    const outerY = Math.min(heightMm * 0.985, Math.max(heightMm * 0.015, lowest));
+    lastY = outerY;
     const outer = edgeAt(curve.points, outerY, side);
     const bend = between(inner, outer, 0.5);
-    const line: Point[] = [inner, [bend[0], bend[1] - drop * 0.18], outer];
+    const line: Point[] = [inner, [bend[0], bend[1] + pitch * (hand.wobble(0.16) - 0.08)], outer];
     const isEnd = step === 0 || step === spine.length - 1;
-    if (!isEnd) lines.push({ ink: 'ridge', path: openCurve(line).path, part: 'ridge' });
+    if (!isEnd) lines.push({ ink: 'ridge', path: bowPath(inner, [around(line, 1), outer]), part: 'ridge' });
     if (above !== null && set.ripples > 0)
       arcs.push(...rippled([...above, ...[...line].reverse()], side, widthMm, heightMm, hand, set));
     above = line;

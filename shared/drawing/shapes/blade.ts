@@ -1,7 +1,9 @@
+import { breakOff } from '../break-off.ts';
 import { outline, type Row } from '../outline.ts';
 import { dotPath, linePath } from '../path.ts';
 import { around, type Point } from '../point.ts';
 import { sectionView } from '../section.ts';
+import { shadeEdge } from '../shade-edge.ts';
 import type { Drawer, Sketch, Sketched } from '../sketch.ts';
 import { struckHere } from './flake.ts';
 import { sideView, struckFace, type Ridge } from './struck.ts';
@@ -21,7 +23,6 @@ const BLADE: readonly Row[] = [
 const PATTERNS: readonly (readonly Ridge[])[] = [
   [
     {
-      cuts: 0,
       line: [
         [0.4, 0],
         [0.34, 0.45],
@@ -29,7 +30,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 1,
       line: [
         [0.62, 0.02],
         [0.68, 0.5],
@@ -39,7 +39,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
   ],
   [
     {
-      cuts: 0,
       line: [
         [0.55, 0],
         [0.44, 0.5],
@@ -47,7 +46,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 1,
       line: [
         [0.46, 0.32],
         [0.7, 0.24],
@@ -63,11 +61,15 @@ export const serratedFlake: Drawer = (sketch) => long(sketch, true);
 function long(sketch: Sketch, isToothed: boolean): Sketched {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(BLADE, width, height, hand, 0.015);
+  const whole = outline(BLADE, width, height, hand, 0.015);
+  const curve =
+    find.state === 'broken'
+      ? breakOff(whole, width, height, -Math.PI / 2 + hand.wobble(0.2), 0.2, hand)
+      : whole;
   const pattern = around(PATTERNS, Math.floor(hand.within(0, PATTERNS.length)));
   const pitch = height / (isSmall ? 20 : 32);
   const edge = isToothed ? toothed(curve.points, width, height, pitch) : curve.points;
-  const face = struckFace(curve.points, pattern, width, height, hand, isSmall ? 0.5 : 1);
+  const face = struckFace(curve.points, pattern, width, height, hand, isSmall ? 0.45 : 0.8);
   return {
     face: {
       part: 'face',
@@ -78,11 +80,12 @@ function long(sketch: Sketch, isToothed: boolean): Sketched {
         ...face.marks,
         ...(isToothed ? [gloss(curve.points, width, height, pitch)] : []),
         struckHere(width, height),
+        ...(isToothed ? [] : [shadeEdge(curve.points, height)]),
       ],
     },
     more: () => [
       sideView(find.thicknessMm, height, hand),
-      sectionView('trapezoid', width, find.thicknessMm, hand),
+      sectionView('trapezoid', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };

@@ -1,11 +1,15 @@
+import { breakOff } from '../break-off.ts';
 import type { Curve } from '../curve.ts';
+import { crazing } from './burnt-flint.ts';
+import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
-import { outline, type Row } from '../outline.ts';
-import { dotPath, linePath } from '../path.ts';
+import { flipped, outline, type Row } from '../outline.ts';
+import { circlePath } from '../path.ts';
 import { around, type Point } from '../point.ts';
 import { sectionView } from '../section.ts';
-import type { Drawer, Sketch, Sketched } from '../sketch.ts';
+import type { Drawer, Sketch, Sketched, View } from '../sketch.ts';
 import { retouch, sideView, struckFace, underside, type Ridge } from './struck.ts';
+import { faceOf } from './views.ts';
 
 const FLAKE: readonly Row[] = [
   [-0.18, 0, 'corner'],
@@ -35,7 +39,6 @@ const SCRAPER: readonly Row[] = [
 const PATTERNS: readonly (readonly Ridge[])[] = [
   [
     {
-      cuts: 0,
       line: [
         [0.3, 0],
         [0.5, 0.45],
@@ -43,7 +46,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 1,
       line: [
         [0.52, 0.48],
         [0.75, 0.32],
@@ -53,7 +55,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
   ],
   [
     {
-      cuts: 0,
       line: [
         [0.34, 0],
         [0.38, 0.5],
@@ -61,7 +62,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 1,
       line: [
         [0.72, 0.05],
         [0.64, 0.5],
@@ -69,7 +69,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 2,
       line: [
         [0.66, 0.45],
         [0.8, 0.5],
@@ -79,7 +78,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
   ],
   [
     {
-      cuts: 0,
       line: [
         [0, 0.38],
         [0.45, 0.42],
@@ -87,7 +85,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 0,
       line: [
         [0.48, 0.42],
         [0.58, 0.2],
@@ -95,7 +92,6 @@ const PATTERNS: readonly (readonly Ridge[])[] = [
       ],
     },
     {
-      cuts: 0,
       line: [
         [0.4, 0.42],
         [0.46, 0.7],
@@ -120,46 +116,49 @@ function struck(
 ): Sketched {
   const { find, hand, isSmall } = sketch;
   const [width, height] = [find.widthMm, find.lengthMm];
-  const curve = outline(rows, width, height, hand, wobble);
+  const whole = outline(hand.happens(0.5) ? rows : flipped(rows), width, height, hand, wobble);
+  const isScraper = marksOf.includes('scraper');
+  const curve =
+    find.state === 'broken' && !isScraper
+      ? breakOff(whole, width, height, -Math.PI / 2 + hand.wobble(0.3), 0.24, hand)
+      : whole;
   const pattern = around(PATTERNS, Math.floor(hand.within(0, PATTERNS.length)));
-  const face = struckFace(curve.points, pattern, width, height, hand, isSmall ? 0.5 : 1);
-  const extra = marksOf.includes('scraper') ? front(curve, width, height, sketch) : [];
+  const face = struckFace(
+    curve.points,
+    pattern,
+    width,
+    height,
+    hand,
+    isSmall ? 0.5 : find.state === 'whole' ? 0.74 : 0.63,
+  );
+  const extra = isScraper ? front(curve, width, height, sketch) : [];
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        ...face.marks,
-        ...extra,
-        struckHere(width, height),
-      ],
-    },
+    face: faceOf(curve, width, height, [
+      ...face.marks,
+      ...extra,
+      ...(find.state === 'burnt' ? crazing(curve.points, 4, hand) : []),
+      struckHere(width, height),
+    ]),
     more: () => [
       sideView(find.thicknessMm, height, hand),
-      {
-        part: 'back',
-        widthMm: width,
-        heightMm: height,
-        marks: [{ ink: 'outline', path: mirror(curve, width) }, ...underside(curve, width, height, hand)],
-      },
-      sectionView('triangle', width, find.thicknessMm, hand),
+      ...(isScraper ? [] : [back(curve, width, height, hand)]),
+      sectionView(isScraper ? 'dome' : 'triangle', width, find.thicknessMm, hand, find),
     ],
     cutAtMm: height * 0.5,
   };
 }
 
-const mirror = (curve: Curve, width: number): string =>
-  linePath(
-    curve.points.map(([x, y]): Point => [width - x, y]),
-    true,
-  );
+const back = (curve: Curve, width: number, height: number, hand: Hand): View => ({
+  part: 'back',
+  widthMm: width,
+  heightMm: height,
+  marks: [{ ink: 'outline', path: curve.mirrored(width) }, ...underside(curve, width, height, hand)],
+});
 
 /** The dot that says a platform is there and the blow fell here. */
 export const struckHere = (width: number, height: number): Mark => ({
-  ink: 'stipple',
-  path: dotPath([width / 2, height + Math.max(width, height) * 0.035]),
+  ink: 'fill',
+  path: circlePath([width / 2, height + Math.max(width, height) * 0.032], Math.max(width, height) * 0.013),
   part: 'platform-mark',
 });
 

@@ -4,6 +4,7 @@ import { circlePath, linePath } from '../path.ts';
 import { sectionView } from '../section.ts';
 import type { Drawer } from '../sketch.ts';
 import { stipple } from '../texture.ts';
+import { faceOf } from './views.ts';
 
 const NAIL: readonly Row[] = [
   [0, 0, 'corner'],
@@ -30,24 +31,18 @@ export const ironNail: Drawer = ({ find, hand }) => {
   const curve = outline(NAIL, width, height, hand, 0.008);
   const rust = stipple(curve.points, width * 0.2, hand, () => 0.55);
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        {
-          ink: 'line',
-          path: linePath([
-            [width * 0.26, height * 0.095],
-            [width * 0.74, height * 0.095],
-          ]),
-          part: 'head',
-        },
-        { ink: 'stipple', path: rust, part: 'rust' },
-      ],
-    },
-    more: () => [sectionView('block', width * 0.4, find.thicknessMm * 0.4, hand)],
+    face: faceOf(curve, width, height, [
+      {
+        ink: 'line',
+        path: linePath([
+          [width * 0.26, height * 0.095],
+          [width * 0.74, height * 0.095],
+        ]),
+        part: 'head',
+      },
+      { ink: 'stipple', path: rust, part: 'rust' },
+    ]),
+    more: () => [sectionView('block', width * 0.4, find.thicknessMm * 0.4, hand, find)],
     cutAtMm: height * 0.5,
   };
 };
@@ -87,17 +82,11 @@ export const bottleGlass: Drawer = ({ find, hand }) => {
       [width * 0.33, height * 0.4],
     ]).path;
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        { ink: 'ridge', path: thick.path + other.path, part: 'thickness' },
-        { ink: 'line', path: shine, part: 'shine' },
-      ],
-    },
-    more: () => [sectionView('block', width, find.thicknessMm, hand)],
+    face: faceOf(curve, width, height, [
+      { ink: 'ridge', path: thick.path + other.path, part: 'thickness' },
+      { ink: 'line', path: shine, part: 'shine' },
+    ]),
+    more: () => [sectionView('block', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
   };
 };
@@ -126,17 +115,11 @@ export const plasticTag: Drawer = ({ find, hand }) => {
     )
     .join('');
   return {
-    face: {
-      part: 'face',
-      widthMm: width,
-      heightMm: height,
-      marks: [
-        { ink: 'outline', path: curve.path, part: 'outline' },
-        { ink: 'open', path: circlePath([width / 2, height * 0.16], radius), part: 'hole' },
-        { ink: 'retouch', path: print, part: 'print' },
-      ],
-    },
-    more: () => [sectionView('block', width, find.thicknessMm, hand)],
+    face: faceOf(curve, width, height, [
+      { ink: 'open', path: circlePath([width / 2, height * 0.16], radius), part: 'hole' },
+      { ink: 'retouch', path: print, part: 'print' },
+    ]),
+    more: () => [sectionView('block', width, find.thicknessMm, hand, find)],
     cutAtMm: height * 0.5,
   };
 };

@@ -1,16 +1,15 @@
 import { openCurve, type Curve } from '../curve.ts';
+import { bowPath } from '../path.ts';
 import type { Hand } from '../hand.ts';
 import type { Mark } from '../mark.ts';
-import { linePath } from '../path.ts';
 import { around, between, type Point } from '../point.ts';
-import { middle, split, type Region } from '../region.ts';
+import { isInside, middle, split, type Region } from '../region.ts';
 import { ripples, shadeAt } from '../scar.ts';
 import type { View } from '../sketch.ts';
 import { outline, type Row } from '../outline.ts';
 
-/** A ridge of a scar pattern in a unit box: across 0 to 1, down 0 to 1, and which scar so far it cuts. */
+/** A ridge of a scar pattern in a unit box: across 0 to 1, down 0 to 1, as drawn from the outside in; it cuts the scar its middle lies in. */
 export interface Ridge {
-  readonly cuts: number;
   readonly line: readonly Point[];
 }
 
@@ -35,8 +34,13 @@ export function struckFace(
       (x + hand.wobble(0.035)) * widthMm,
       (y + hand.wobble(0.035)) * heightMm,
     ]);
-    const parted = split(around(scars, ridge.cuts), line);
-    scars = [...scars.filter((_, index) => index !== ridge.cuts), ...parted.sides];
+    const heart = around(line, line.length >> 1);
+    const at = Math.max(
+      0,
+      scars.findIndex((scar) => isInside(scar, heart)),
+    );
+    const parted = split(around(scars, at), line);
+    scars = [...scars.filter((_, index) => index !== at), ...parted.sides];
     marks.push({ ink: 'ridge', path: parted.path, part: 'ridge' });
   }
   if (density > 0) {
@@ -51,7 +55,7 @@ function scarRipples(scar: Region, widthMm: number, heightMm: number, hand: Hand
   const blow: Point = between([widthMm / 2, heightMm * 1.04], [lowest[0], lowest[1] + heightMm * 0.05], 0.75);
   const shade = shadeAt(heart, widthMm, heightMm);
   const reach = Math.max(...scar.map((point) => Math.hypot(point[0] - blow[0], point[1] - blow[1])));
-  const count = Math.round(((2 + 5 * shade) * density * Math.min(1.2, reach / heightMm + 0.25)) | 0);
+  const count = Math.round((2.6 + 5.4 * shade) * density * Math.min(1.25, reach / heightMm + 0.3));
   return ripples(scar, blow, count, shade, hand, Math.max(widthMm, heightMm) * 0.006);
 }
 
@@ -74,7 +78,7 @@ export function sideView(
   hand: Hand,
   rows: readonly Row[] = SIDE,
 ): View {
-  const curve = outline(rows, thicknessMm, heightMm, hand, 0.015);
+  const curve = outline(rows, thicknessMm, heightMm, hand, rows === SIDE ? 0.03 : 0.012);
   const ridge = openCurve([
     [thicknessMm * 0.52, heightMm * 0.96],
     [thicknessMm * 0.62, heightMm * 0.6],
@@ -109,7 +113,7 @@ export function retouch(
     if (walked < pitchMm) continue;
     walked = 0;
     marks.push({
-      ink: 'retouch',
+      ink: 'chip',
       path: chip(start, point, heart, depthPart * hand.within(0.75, 1.2)),
       part: 'retouch',
     });
@@ -119,41 +123,31 @@ export function retouch(
 }
 
 function chip(start: Point, end: Point, heart: Point, depthPart: number): string {
-  const left = between(start, heart, depthPart * 0.85);
-  const top = between(between(start, end, 0.5), heart, depthPart * 1.1);
-  const right = between(end, heart, depthPart * 0.85);
-  return openCurve([start, left, top, right, end]).path;
+  const middle = between(start, end, 0.5);
+  const top = between(middle, heart, depthPart * 1.1);
+  const reach = depthPart * 1.15;
+  return bowPath(start, [between(start, heart, reach), top], [between(end, heart, reach), end]);
 }
 
-/** A jagged line, as a break runs. */
-export function jagged(from: Point, to: Point, count: number, size: number, hand: Hand): Point[] {
-  const points: Point[] = [from];
-  for (let index = 1; index < count; index += 1) {
-    const [x, y] = between(from, to, index / count + hand.wobble(0.25 / count));
-    points.push([x + hand.wobble(size * 0.3), y + hand.wobble(size)]);
-  }
-  return [...points, to];
-}
-
-/** Ripples that spread over a bulging struck underside from its foot, with the swelling below the blow. */
+/** Ripples that spread over a bulging struck underside from its foot, and the swelling below the blow. */
 export function underside(curve: Curve, widthMm: number, heightMm: number, hand: Hand): Mark[] {
   const blow: Point = [widthMm * 0.5, heightMm * 1.01];
-  const bulb = openCurve([
-    [widthMm * 0.3, heightMm * 0.97],
-    [widthMm * 0.34, heightMm * 0.84],
-    [widthMm * 0.52, heightMm * 0.78],
-    [widthMm * 0.66, heightMm * 0.86],
+  const size = Math.min(widthMm * 0.2, heightMm * 0.16);
+  const bulb: Point[] = [];
+  for (let step = 0; step <= 6; step += 1) {
+    const angle = Math.PI * (1.12 + 0.84 * (step / 6));
+    bulb.push([widthMm * 0.5 + Math.cos(angle) * size, heightMm * 0.985 + Math.sin(angle) * size * 1.15]);
+  }
+  const small = size * 0.4;
+  const bulbScar = openCurve([
+    [widthMm * 0.5 - small, heightMm * 0.985 - size * 0.5],
+    [widthMm * 0.5 - small * 0.4, heightMm * 0.985 - size * 0.95],
+    [widthMm * 0.5 + small * 0.5, heightMm * 0.985 - size * 0.6],
   ]);
+  const rings = ripples(curve.points, blow, 6, 0.75, hand, heightMm * 0.006);
   return [
-    ...ripples(curve.points, blow, 9, 0.55, hand, heightMm * 0.006),
-    { ink: 'ridge', path: bulb.path, part: 'bulb' },
-    {
-      ink: 'retouch',
-      path: linePath([
-        [widthMm * 0.47, heightMm * 0.9],
-        [widthMm * 0.44, heightMm * 0.84],
-        [widthMm * 0.5, heightMm * 0.82],
-      ]),
-    },
+    ...rings.slice(1),
+    { ink: 'ridge', path: openCurve(bulb).path, part: 'bulb' },
+    { ink: 'retouch', path: bulbScar.path, part: 'bulb' },
   ];
 }

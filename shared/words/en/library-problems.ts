@@ -53,6 +53,13 @@ export const findWords = {
     received: written === '' ? 'an empty cell' : quoted(written),
     mend: written === '' ? 'fill the cell' : 'write the number alone: no unit, and a point for decimals',
   }),
+  cellOutside: (column: string, written: string, isWhole: boolean, most: number): Sentences => ({
+    expected: isWhole
+      ? `a whole number from 1 to ${most} for ${quoted(column)}`
+      : `a number above 0, at most ${most}, for ${quoted(column)}`,
+    received: quoted(written),
+    mend: 'look at the record again, and write the number it has',
+  }),
   cellWord: (column: string, written: string, near: string | null, known: readonly string[]): Sentences => ({
     expected: `${column}: ${oneOf(known)}`,
     received: written === '' ? 'an empty cell' : quoted(written),

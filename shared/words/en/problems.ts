@@ -59,6 +59,11 @@ export const yamlWords = {
     received: 'a reference to another place ("*" and a name)',
     mend: 'write the value out here',
   }),
+  tooMuch: (most: number): Sentences => ({
+    expected: `a block of at most ${most} lines, commas, colons, brackets and quotes together`,
+    received: 'more than that',
+    mend: 'remove the marks that repeat, or split the block in two',
+  }),
   tooDeep: (): Sentences => ({
     expected: 'lists and keys nested a few levels deep',
     received: 'nesting deeper than any lesson needs',
@@ -144,6 +149,11 @@ export const fileWords = {
     expected: 'lists and quotations nested a few levels deep',
     received: 'nesting deeper than any lesson needs',
     mend: 'remove the repeated ">" or "-" at the start of the line',
+  }),
+  tangled: (): Sentences => ({
+    expected: 'paragraphs and lists of a few lines, with an empty line between them',
+    received: 'hundreds of lines, or of marks such as [ * _ ` < &, without a pause',
+    mend: 'remove the marks that repeat, or put an empty line between paragraphs',
   }),
   blockEmpty: (kind: string): Sentences => ({
     expected: `keys and values of a ${kind} block`,

@@ -1,0 +1,28 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { home } from '../demo.ts';
+
+/** What a verb gave back to whoever called it. */
+export interface Ran {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs the command line as a process of its own, in a folder. */
+export function runPitlore(argv: readonly string[], folder: string = home): Ran {
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    [join(home, 'src/command/pitlore.ts'), ...argv],
+    {
+      cwd: folder,
+      encoding: 'utf8',
+    },
+  );
+  return { code: status, out: stdout, err: stderr };
+}
+
+/** An empty folder that nothing else uses. */
+export const newFolder = (): string => mkdtempSync(join(tmpdir(), 'pitlore-'));
