@@ -1,6 +1,7 @@
 import type { Band } from './bands.ts';
 import type { MakingEvidence } from './making-evidence.ts';
 import type { Comparison } from './read-comparisons.ts';
+import type { SafetyRules } from '../safety/rules.ts';
 import type { Status } from './status.ts';
 
 /** The attributes of a find a lesson may sort by; each has its values in the vocabulary. */
@@ -147,4 +148,6 @@ export interface Library {
   readonly making: MakingEvidence | null;
   /** Stretches of time a child can hold, rising; [] where there are none. */
   readonly comparisons: readonly Comparison[];
+  /** Hazards, controls, ratios, stations, refusals. */
+  readonly safety: SafetyRules;
 }

@@ -1,8 +1,10 @@
+import { existsSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
 import {
   readBands,
+  readHazards,
   readSite,
   readSources,
   readVocabulary,
@@ -44,9 +46,9 @@ async function readSites(
 }
 
 /**
- * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `figures/` and `sites/` of a content folder.
+ * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `figures/`, `hazards/visits.yaml` and `sites/` of a content folder.
  *
- * @param productContent Where the product's own content is: its figures serve where the folder has none.
+ * @param productContent Where the product's own content is: its figures and hazards serve where the folder has none.
  * @throws Error when the vocabulary, the bands or the sources cannot be read at all: nothing works without them.
  */
 export async function readLibrary(folder: string, productContent = folder): Promise<LoadedLibrary> {
@@ -56,8 +58,9 @@ export async function readLibrary(folder: string, productContent = folder): Prom
       file: string,
       text: string,
     ) => { readonly value: Value | null; readonly problems: readonly Problem[] },
+    root = folder,
   ): Promise<{ readonly value: Value; readonly problems: readonly Problem[] }> => {
-    const file = join(folder, name);
+    const file = join(root, name);
     const { value, problems } = reader(file, await readFile(file, 'utf8'));
     if (value === null || hasErrors(problems)) {
       const first = problems[0];
@@ -68,10 +71,16 @@ export async function readLibrary(folder: string, productContent = folder): Prom
     }
     return { value, problems };
   };
-  const [vocabulary, bands, sources] = await Promise.all([
+  const [vocabulary, bands, sources, safety] = await Promise.all([
     read('vocabulary.yaml', readVocabulary),
     read('bands.yaml', readBands),
     read('sources.yaml', readSources),
+    // A lead's own folder need not hold hazards: those of the product rule, and are never silently none.
+    read(
+      'hazards/visits.yaml',
+      readHazards,
+      existsSync(join(folder, 'hazards/visits.yaml')) ? folder : productContent,
+    ),
   ]);
   const { figures, problems: figureProblems } = await readFigures(folder, productContent);
   const rest = {
@@ -79,6 +88,7 @@ export async function readLibrary(folder: string, productContent = folder): Prom
     bands: bands.value,
     sources: sources.value,
     ...figures,
+    safety: safety.value,
   };
   const { sites, problems } = await readSites(join(folder, 'sites'), rest);
   return {

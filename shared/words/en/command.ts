@@ -44,6 +44,9 @@ export const commandWords = {
   pitlore orders STEPS.yaml                          how many orders the steps of a making allow
   pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few
   pitlore fair --pupils N --band B --seed S          cards for a class to trade with, and the best it could do
+  pitlore adults FILE --pupils N [--ages A-B] [--framework ID] [--json]   adults a class needs at a lesson, and why
+  pitlore adults --situation FILE.yaml [--json]      the same for a visit described in a file
+  pitlore hazards FILE [--json]                      what a lesson commonly brings, and the usual controls
   pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.
