@@ -12,9 +12,11 @@ export {
   type Vocabulary,
 } from './library.ts';
 export { readBands } from './read-bands.ts';
+export { readClaimRules } from './read-claim-rules.ts';
 export { readCounts } from './read-counts.ts';
 export { readCsv } from './read-csv.ts';
 export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
+export { readFramework } from './read-framework.ts';
 export { readSite, siteFile, type TableText } from './read-site.ts';
 export { readSources } from './read-sources.ts';
 export { readStepsFile, type StepsFile } from './read-steps.ts';

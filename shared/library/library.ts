@@ -1,3 +1,4 @@
+import type { Curricula } from '../curriculum/index.ts';
 import type { Band } from './bands.ts';
 import type { Status } from './status.ts';
 
@@ -104,6 +105,8 @@ export interface AttributeWords {
 }
 
 export interface Material extends Term {
+  /** A rock, not bone, wood, clay or metal. */
+  readonly isRock: boolean;
   readonly densityGPerCm3: { readonly value: number; readonly status: Status } | null;
 }
 
@@ -141,4 +144,5 @@ export interface Library {
   readonly vocabulary: Vocabulary;
   readonly bands: readonly BandLimits[];
   readonly sources: readonly Source[];
+  readonly curricula: Curricula;
 }

@@ -4,7 +4,9 @@ import { commandWords } from '../../shared/words/en/command.ts';
 import { nearest } from '../../shared/lesson/index.ts';
 import { alike } from './alike.ts';
 import { check } from './check.ts';
+import { claims } from './claims.ts';
 import { compile } from './compile.ts';
+import { coverage } from './coverage.ts';
 import { hours } from './hours.ts';
 import { fair } from './fair.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -16,7 +18,9 @@ import { swap } from './swap.ts';
 const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promise<ExitCode>>> = {
   alike,
   check,
+  claims,
   compile,
+  coverage,
   fair,
   hours,
   new: newLesson,

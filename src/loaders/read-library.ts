@@ -10,6 +10,7 @@ import {
   type Site,
   type TableText,
 } from '../../shared/library/index.ts';
+import { readCurricula } from './read-curricula.ts';
 
 /** A library read from a folder, with all that is wrong in its files. Files with errors are left out. */
 export interface LoadedLibrary {
@@ -45,9 +46,10 @@ async function readSites(
 /**
  * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml` and `sites/` of a content folder.
  *
+ * @param home The product's own content: its curricula serve where the folder has none.
  * @throws Error when the vocabulary, the bands or the sources cannot be read at all: nothing works without them.
  */
-export async function readLibrary(folder: string): Promise<LoadedLibrary> {
+export async function readLibrary(folder: string, home = 'content'): Promise<LoadedLibrary> {
   const read = async <Value>(
     name: string,
     reader: (
@@ -71,10 +73,11 @@ export async function readLibrary(folder: string): Promise<LoadedLibrary> {
     read('bands.yaml', readBands),
     read('sources.yaml', readSources),
   ]);
-  const rest = { vocabulary: vocabulary.value, bands: bands.value, sources: sources.value };
+  const { curricula, problems: unread } = await readCurricula(folder, home);
+  const rest = { vocabulary: vocabulary.value, bands: bands.value, sources: sources.value, curricula };
   const { sites, problems } = await readSites(join(folder, 'sites'), rest);
   return {
     library: { ...rest, sites },
-    problems: [...vocabulary.problems, ...bands.problems, ...sources.problems, ...problems],
+    problems: [...vocabulary.problems, ...bands.problems, ...sources.problems, ...unread, ...problems],
   };
 }

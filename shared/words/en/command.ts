@@ -18,6 +18,7 @@ export const commandWords = {
     return `${counted(files, 'file', 'files')} checked: ${counted(errors, 'error', 'errors')}, ${counted(cautions, 'caution', 'cautions')}\n`;
   },
   needsFile: (verb: string): string => `${verb} needs a file: pitlore ${verb} FILE`,
+  coverageNeeds: (): string => 'coverage needs a folder of lessons: pitlore coverage DIR',
   scoreNeeds: (): string => 'score needs a plan and plays: pitlore score PLAN.json PLAYS.json',
   newNeedsName: (): string => 'new needs a name: pitlore new NAME',
   fileExists: (file: string): string => `${file} is there already; nothing was written. Choose another name.`,
@@ -40,6 +41,8 @@ export const commandWords = {
   pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few
   pitlore fair --pupils N --band B --seed S          cards for a class to trade with, and the best it could do
   pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
+  pitlore claims FILE [--offered] [--json]           the outcomes a lesson claims, earned or not, and those it could
+  pitlore coverage DIR [--framework ID] [--json]     which outcomes a folder of lessons meets, and which none does
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.
 Exit codes: 0 done, 1 errors in a file, 2 the command was not understood.
