@@ -57,6 +57,9 @@ export const DRAWERS: ReadonlyMap<string, Drawer> = new Map([
   ['clay-pipe-stem', clayPipeStem],
 ]);
 
+/** The object types that have a drawing of their own. */
+export const TYPES_DRAWN: readonly string[] = [...DRAWERS.keys()];
+
 /** A find of a type we have no drawing for: its size, and nothing claimed about its shape. */
 export const anyThing: Drawer = ({ find, hand }) => {
   const curve = lump(find.widthMm, find.lengthMm, hand, 3, 0.03, 10);

@@ -11,6 +11,7 @@ export {
   type Source,
   type Vocabulary,
 } from './library.ts';
+export { drawable } from './drawable.ts';
 export { readBands } from './read-bands.ts';
 export { readClaimRules } from './read-claim-rules.ts';
 export { readCounts } from './read-counts.ts';

@@ -8,6 +8,7 @@ import { claims } from './claims.ts';
 import { compile } from './compile.ts';
 import { coverage } from './coverage.ts';
 import { hours } from './hours.ts';
+import { draw } from './draw.ts';
 import { fair } from './fair.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
@@ -21,6 +22,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   claims,
   compile,
   coverage,
+  draw,
   fair,
   hours,
   new: newLesson,

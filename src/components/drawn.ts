@@ -1,4 +1,6 @@
 import {
+  drawPitSection,
+  type PitToCut,
   drawFind,
   drawPitPlan,
   type Drawing,
@@ -7,7 +9,7 @@ import {
   type PitToDraw,
 } from '../../shared/drawing/index.ts';
 
-/** A face for small places; the full drawing with its edge, section and scale for the hand and the cards. */
+/** A face as it lies in a plan, for small places; the full drawing with its edge, section and scale for the hand and the cards. */
 export type Cut = 'face' | 'full';
 
 const finds = new Map<string, Drawing>();
@@ -27,7 +29,7 @@ export const drawnFind = (find: FindToDraw, cut: Cut): Drawing =>
   once(finds, `${cut} ${JSON.stringify(find)}`, () =>
     drawFind(
       find,
-      cut === 'face' ? { view: 'face', detail: 'small' } : { view: 'full', detail: 'large', scaleBar: true },
+      cut === 'face' ? { view: 'lying', detail: 'small' } : { view: 'full', detail: 'large', scaleBar: true },
     ),
   );
 
@@ -38,3 +40,7 @@ export const drawnPlan = (pit: PitToDraw, inPit: readonly FindToDraw[]): PitPlan
 /** The `viewBox` of a drawing as SVG writes it. */
 export const viewBoxOf = ({ viewBox: { x, y, width, height } }: Drawing): string =>
   `${x} ${y} ${width} ${height}`;
+
+/** A pit cut through, with its fills. */
+export const drawnSection = (pit: PitToCut): Drawing =>
+  once(finds, `section ${JSON.stringify(pit)}`, () => drawPitSection(pit));

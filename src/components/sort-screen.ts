@@ -1,5 +1,6 @@
 import type { ActivityOf } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
+import { describeFind } from '../../shared/drawing/index.ts';
 import { youngest, type Band, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { PlanView, SortProps } from '../islands/sort-view.ts';
@@ -44,6 +45,7 @@ export function sortScreen(
     view = {
       widthMm: drawn.widthMm,
       heightMm: drawn.heightMm,
+      tagSideMm: drawn.tagSideMm,
       groundId,
       places: drawn.places.map((place) => {
         const face = faces.find(({ id }) => id === place.id)?.face.viewBox;
@@ -60,6 +62,7 @@ export function sortScreen(
     activity,
     words: wordsFor(catalogues.en.sort, band),
     plan: view,
+    seen: Object.fromEntries(activity.finds.map(({ id, drawing }) => [id, describeFind(drawing).blind])),
     showsWorking: plan.bands.some((each) => SHOWS_WORKING[each]),
     attributes: Object.fromEntries(library.vocabulary.attributes.map(({ id, label }) => [id, label])),
   };

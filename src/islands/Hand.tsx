@@ -6,10 +6,12 @@ interface Props {
   readonly find: SortFind | null;
   readonly words: SortWords;
   readonly isDone: boolean;
+  /** What shows of it, for those who hear the drawing. */
+  readonly seen: string;
 }
 
 /** What is in the hand, held close: drawn large with its scale, and said in the grammar of a museum label. */
-export function Hand({ find, words, isDone }: Props) {
+export function Hand({ find, words, isDone, seen }: Props) {
   if (find === null) {
     return (
       <div class="hand" data-state="empty">
@@ -25,6 +27,7 @@ export function Hand({ find, words, isDone }: Props) {
       </svg>
       <div class="hand-label">
         <p class="hand-name">{find.plain}</p>
+        <p class="unseen">{seen}</p>
         <p class="numbers">
           {say(words.sizeLine, { length: lengthMm, width: widthMm, thickness: thicknessMm })}
           {find.massG !== null && <> · {say(words.massLine, { mass: find.massG })}</>}

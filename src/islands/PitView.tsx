@@ -1,3 +1,4 @@
+import type { PlanPlace } from '../../shared/drawing/index.ts';
 import { say } from '../../shared/words/index.ts';
 import type { SortProps } from './sort-view.ts';
 import { drawingId } from './drawing-id.ts';
@@ -68,13 +69,7 @@ export function PitView({ activity, words, plan, hand, gone, isHands, onLift }: 
                 height={place.boxHeightMm}
               />
             </g>
-            <Tag
-              number={find.smallFind}
-              xMm={place.tag.xMm}
-              yMm={place.tag.yMm}
-              fromXMm={place.xMm}
-              fromYMm={place.yMm}
-            />
+            <Tag number={find.smallFind} place={place} sideMm={plan.tagSideMm} />
           </g>
         );
       })}
@@ -84,20 +79,23 @@ export function PitView({ activity, words, plan, hand, gone, isHands, onLift }: 
 
 interface TagProps {
   readonly number: number;
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly fromXMm: number;
-  readonly fromYMm: number;
+  readonly place: PlanPlace;
+  readonly sideMm: number;
 }
 
 /** A small-find number in its triangle, as on a plan, with a leader to the find. */
-function Tag({ number, xMm, yMm, fromXMm, fromYMm }: TagProps) {
-  const half = 46;
+function Tag({ number, place, sideMm }: TagProps) {
+  const { xMm, yMm } = place.tag;
+  // An equilateral triangle about its middle: two thirds of the height above it, one third below.
+  const heightMm = (sideMm * Math.sqrt(3)) / 2;
   return (
     <g class="pit-tag">
-      <path class="pit-leader" d={`M${fromXMm} ${fromYMm}L${xMm} ${yMm}`} />
-      <path class="pit-triangle" d={`M${xMm} ${yMm - 50}l${half} 76h${-2 * half}z`} />
-      <text x={xMm} y={yMm + 16} text-anchor="middle">
+      <path class="pit-leader" d={`M${place.xMm} ${place.yMm}L${xMm} ${yMm}`} />
+      <path
+        class="pit-triangle"
+        d={`M${xMm} ${yMm - (2 * heightMm) / 3}l${sideMm / 2} ${heightMm}h${-sideMm}z`}
+      />
+      <text x={xMm} y={yMm + heightMm / 4} text-anchor="middle">
         {number}
       </text>
     </g>

@@ -14,7 +14,7 @@ import { useSortMoves } from './use-sort-moves.ts';
 import { Ways } from './Ways.tsx';
 
 /** A sort on screen: lift a find, place it in a tray, read the record. */
-export function Sort({ lesson, activity, words, plan, showsWorking, attributes }: SortProps) {
+export function Sort({ lesson, activity, words, plan, seen, showsWorking, attributes }: SortProps) {
   const store = useMemo(
     () => openSort(lesson, activity, (number) => say(words.trayDefault, { number })),
     [lesson, activity.id],
@@ -60,7 +60,12 @@ export function Sort({ lesson, activity, words, plan, showsWorking, attributes }
               </figcaption>
             </figure>
             <div class="sort-work" data-held={held !== null}>
-              <Hand find={held} words={words} isDone={left === 0} />
+              <Hand
+                find={held}
+                words={words}
+                isDone={left === 0}
+                seen={held === null ? '' : (seen[held.id] ?? '')}
+              />
               <Trays
                 activity={activity}
                 words={words}

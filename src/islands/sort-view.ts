@@ -10,6 +10,8 @@ export type SortWords = Readonly<Record<keyof typeof sort, Template>>;
 export interface PlanView {
   readonly widthMm: number;
   readonly heightMm: number;
+  /** The side of a number's triangle. */
+  readonly tagSideMm: number;
   /** The id of the drawn ground in the page. */
   readonly groundId: string;
   /** Each find's place, with the box its drawing takes at the plan's scale, enlarged. */
@@ -22,6 +24,8 @@ export interface SortProps {
   readonly words: SortWords;
   /** Null where the finds come from several pits: then they lie on a bench. */
   readonly plan: PlanView | null;
+  /** What shows of each find, for those who hear the drawing; gives no answer away. */
+  readonly seen: Readonly<Record<string, string>>;
   /** Older bands see how the score is worked out. */
   readonly showsWorking: boolean;
   /** The words for each attribute, for trays of one's own. */

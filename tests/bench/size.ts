@@ -38,7 +38,7 @@ for (const page of pages.toSorted()) {
     files.reduce((total, url) => total + gzipped(readFileSync(join('dist', url))), 0) +
     gzipped(inline.join('\n'));
   const kB = files.length + inline.length === 0 ? 0 : bytes / 1000;
-  const isPaper = /(?:teacher-notes|cards|pupil-sheet|answers|sources|help)\//.test(page);
+  const isPaper = /(?:teacher-notes|cards|pupil-sheet|answers|sources|help|drawings)\//.test(page);
   const most = isPaper ? 0 : MOST_SCRIPT_KB;
   if (kB > most) isOver = true;
   console.log(

@@ -7,7 +7,8 @@ const HAIRLINE_PX = 3;
 /** Where a longer px is meant: a root size before any token, and drawings, whose px are units of the drawing. */
 const MEANT: readonly RegExp[] = [
   /^font-size: var\(--root-size, 18px\)$/,
-  /^font-size: 34px$/,
+  /^font-size: (?:34|52)px$/,
+  /^stroke-width: /,
   /^border-inline-start-width: 10px$/,
 ];
 
@@ -39,7 +40,8 @@ function styleFaults({ path, text }: SourceFile): readonly string[] {
     const at = `${path}:${lineAt(plain, index + piece.length - piece.trimStart().length)}`;
     if (written === '') continue;
     if (end === '{') {
-      if (!written.startsWith('@') && /#[a-z]/i.test(written)) findings.push(`${at}: an id: ${written}`);
+      if (!written.startsWith('@') && /#[a-z]/i.test(written.replace(/\[[^\]]*\]/g, '')))
+        findings.push(`${at}: an id: ${written}`);
       continue;
     }
     if (written.startsWith('@')) continue;

@@ -1,5 +1,5 @@
 import type { Attribute } from '../../library/library.ts';
-import type { FindToDraw, PitToDraw } from '../../drawing/drawing.ts';
+import type { FindToDraw, PitToCut } from '../../drawing/drawing.ts';
 import type { ActivityBase } from '../kind.ts';
 
 /** A tray a find may be placed in. */
@@ -49,7 +49,7 @@ export interface SortActivity extends ActivityBase {
   readonly trays: readonly SortTray[];
   readonly finds: readonly SortFind[];
   /** The pit they are lifted from; null where they come from several. */
-  readonly pit: PitToDraw | null;
+  readonly pit: PitToCut | null;
   /** Seeds the shuffles that say what guessing would get with trays of one's own. */
   readonly seed: string;
   /** How the signs are known. */

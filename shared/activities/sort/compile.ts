@@ -2,6 +2,7 @@ import { shuffle } from '../../chance/index.ts';
 import { nearest } from '../../lesson/nearest.ts';
 import type { Fault } from '../../lesson/problem.ts';
 import type { Attribute, Find, Pit, Vocabulary } from '../../library/library.ts';
+import { drawable } from '../../library/drawable.ts';
 import { slug } from '../../library/slug.ts';
 import { sortProblems } from '../../words/en/sort-problems.ts';
 import type { CompileContext, Compiled } from '../kind.ts';
@@ -174,28 +175,11 @@ function describe(find: Find, homes: readonly Home[], vocabulary: Vocabulary): S
     homes,
     note: find.note ?? null,
     attributes: find.attributes,
-    drawing: {
-      id: find.id,
-      objectType: find.attributes['object-type'],
-      material: find.attributes.material,
-      state: find.attributes.state,
-      lengthMm: find.lengthMm,
-      widthMm: find.widthMm,
-      thicknessMm: find.thicknessMm,
-      count: find.count,
-      ...(find.side === undefined ? {} : { side: find.side }),
-      ...(find.decoration === undefined ? {} : { decoration: find.decoration }),
-    },
+    drawing: drawable(find),
   };
 }
 
-const pitToDraw = ({ id, lengthMm, widthMm, depthMm, profile }: Pit): SortActivity['pit'] => ({
-  id,
-  lengthMm,
-  widthMm,
-  depthMm,
-  profile,
-});
+const pitToCut = ({ finds: _finds, centre: _centre, ...pit }: Pit): SortActivity['pit'] => pit;
 
 /** Compiles a sort: the key is derived from the finds' attributes, and everything a pupil could not do is refused. */
 export function compileSort(id: string, block: SortBlock, context: CompileContext): Compiled<SortActivity> {
@@ -240,7 +224,7 @@ export function compileSort(id: string, block: SortBlock, context: CompileContex
     finds: shuffle(context.chance, named).map(({ find }) =>
       describe(find, homes.get(find.id) ?? [], vocabulary),
     ),
-    pit: pit === null ? null : pitToDraw(pit),
+    pit: pit === null ? null : pitToCut(pit),
     seed: context.chance.seed,
     signsSource: words.values[0]?.source ?? '',
   };

@@ -17,6 +17,10 @@ export const commandWords = {
     const cautions = problems.length - errors;
     return `${counted(files, 'file', 'files')} checked: ${counted(errors, 'error', 'errors')}, ${counted(cautions, 'caution', 'cautions')}\n`;
   },
+  drawNeeds: (views: readonly string[]): string =>
+    `draw needs a find: pitlore draw FINDID [--view ${views.join('|')}] [--mm-per-px N]`,
+  findUnknown: (written: string, near: string | null, count: number): string =>
+    `expected one of the ${count} finds of the content folder; received ${quoted(written)}${near === null ? '' : `. Did you mean ${near}?`}`,
   needsFile: (verb: string): string => `${verb} needs a file: pitlore ${verb} FILE`,
   coverageNeeds: (): string => 'coverage needs a folder of lessons: pitlore coverage DIR',
   scoreNeeds: (): string => 'score needs a plan and plays: pitlore score PLAN.json PLAYS.json',
@@ -36,6 +40,7 @@ export const commandWords = {
   pitlore compile FILE [--seed N] [--content FOLDER] the plan of a lesson, as JSON
   pitlore score PLAN.json PLAYS.json                 what each play comes to, with its working
   pitlore new NAME                                   a commented lesson to start from
+  pitlore draw FINDID [--view face|full|lying] [--mm-per-px N]   a find's drawing, as SVG
   pitlore alike COUNTS.csv [--by brainerd-robinson|jaccard|dice] [--shuffles N --seed S]   how alike pits are
   pitlore orders STEPS.yaml                          how many orders the steps of a making allow
   pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few

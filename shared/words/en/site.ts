@@ -93,6 +93,10 @@ export const site = {
   notesDate: '{label}, about {from} to {to} BC ({status}: {note})',
   notesScore:
     'The score is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. A pupil who puts everything in one tray scores 0. Show pupils the count, not the score.',
+  planCaption:
+    'Pit {pit} in plan, with the finds of this lesson. Small finds are drawn larger than large ones.',
+  sectionCaption: 'Pit {pit} in section, top first:',
+  fillLine: '({context}) {description}',
   notesScoreTitle: 'What the score says',
   notesStoryTitle: 'The site, to read out',
   notesTimeLeft: 'Talk, and whatever took longer',

@@ -40,6 +40,7 @@ export const count: Kind<CountBlock, Count, CountPlay> = {
   },
   record: (activity) => ({ activity: activity.id, said: activity.finds }),
   guess: (activity, chance) => ({ activity: activity.id, said: 1 + uniformBelow(chance, activity.most) }),
+  shows: () => [],
   paper: ({ title, most }) => [
     {
       part: 'pupil-sheet',
