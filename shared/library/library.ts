@@ -135,6 +135,9 @@ export interface BandLimits {
   readonly finds: number;
   readonly secondsPerFind: number;
   readonly readsAlone: boolean;
+  /** The highest Flesch–Kincaid grade of what is read alone; null where an adult reads, or nothing is said. */
+  readonly readingGradeMost: number | null;
+  readonly wordsPerSentence: number | null;
   readonly status: Status;
 }
 

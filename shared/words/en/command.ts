@@ -46,6 +46,7 @@ export const commandWords = {
   pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few
   pitlore fair --pupils N --band B --seed S          cards for a class to trade with, and the best it could do
   pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
+  pitlore reading FILE --band B [--json]             how hard it is to read, and where
   pitlore claims FILE [--offered] [--json]           the outcomes a lesson claims, earned or not, and those it could
   pitlore coverage DIR [--framework ID] [--json]     which outcomes a folder of lessons meets, and which none does
 
