@@ -20,7 +20,13 @@ export interface Counts {
 }
 
 /** Syllables of a word; a numeral counts as one. @example syllablesOf('Neolithic') // 4 */
-export const syllablesOf = (word: string): number => (/^\p{N}/u.test(word) ? 1 : Math.max(1, syllable(word)));
+export function syllablesOf(word: string): number {
+  if (/^\p{N}/u.test(word)) return 1;
+  const counted = Math.max(1, syllable(word));
+  // The package counts "glasses" as "glass"; after ss or zz, -es is a syllable of its own.
+  const isHissed = /(?:ss|zz)es$/i.test(word);
+  return isHissed && counted === syllable(word.replace(/es$/i, '')) ? counted + 1 : counted;
+}
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);
 

@@ -97,7 +97,9 @@ export function readingReport(
   const grade = measures.fleschKincaidGrade;
   const known = new Set(trade);
   const isTrade = (word: string): boolean => known.has(word) || known.has(word.replace(/s$/, ''));
-  const met = sentences.flatMap(({ words }) => words.map(({ text }) => text.toLowerCase())).filter(isTrade);
+  const met = sentences
+    .flatMap(({ words }) => words.map(({ text }) => text.toLowerCase()))
+    .filter((word) => isTrade(word) && !familiarAtSeven(word));
   return {
     counts,
     measures,
