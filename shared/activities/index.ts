@@ -3,6 +3,7 @@ import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { Library } from '../library/library.ts';
 import type { Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import { order } from './order/kind.ts';
 import { sort } from './sort/kind.ts';
 
 export type {
@@ -11,12 +12,15 @@ export type {
   Card,
   CompileContext,
   Compiled,
+  FreeSteps,
   PlayBase,
   Score,
   Sheet,
+  StepCard,
+  StepRow,
 } from './kind.ts';
 
-const kinds = { sort } as const;
+const kinds = { order, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { Fault } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
-import type { FindToDraw } from '../drawing/drawing.ts';
+import type { FindToDraw, StepDrawn } from '../drawing/index.ts';
 import type { Library, Site } from '../library/library.ts';
 
 /** What a kind may look at while it compiles one block. */
@@ -57,8 +57,48 @@ export interface AnswerRow {
   readonly also: readonly { readonly answer: string; readonly because: string }[];
 }
 
+/** A step's card to cut out. Its letter says nothing of its place; its drawing is named, or null where there is none. */
+export interface StepCard {
+  readonly letter: string;
+  readonly name: string;
+  readonly drawing: StepDrawn | null;
+}
+
+/** Steps that may change places with one step, by name, with what holds them on both sides. */
+export interface FreeSteps {
+  readonly step: string;
+  readonly others: readonly string[];
+  readonly bothAfter: readonly string[];
+  readonly bothBefore: readonly string[];
+}
+
+/** A step in one right order: its room in the line, what it must follow, and why. */
+export interface StepRow extends StepCard {
+  readonly earliest: number;
+  readonly latest: number;
+  readonly after: readonly string[];
+  readonly because: string | null;
+}
+
 /** One printed sheet as data: the page decides how it looks, the kind decides what it says. */
 export type Sheet =
+  | { readonly part: 'step-cards'; readonly title: string; readonly cards: readonly StepCard[] }
+  | {
+      readonly part: 'step-line';
+      readonly title: string;
+      readonly question: string | null;
+      readonly places: number;
+      /** Cards with drawings need taller places. */
+      readonly isDrawn: boolean;
+    }
+  | {
+      readonly part: 'step-answers';
+      readonly title: string;
+      readonly validOrders: number | string | null;
+      readonly source: string;
+      readonly rows: readonly StepRow[];
+      readonly free: readonly FreeSteps[];
+    }
   | { readonly part: 'cards'; readonly title: string; readonly cards: readonly Card[] }
   | {
       readonly part: 'pupil-sheet';

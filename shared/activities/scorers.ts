@@ -1,4 +1,6 @@
 // What a page's islands need of the kinds, without their schemas: a page carries no more than it uses.
+export { scoreLaid, type LaidScore } from './order/score.ts';
+export type { FreeGroup, OrderActivity, OrderStep } from './order/activity.ts';
 export { scoreSort, type FindFeedback, type SortScore } from './sort/score.ts';
 export type { SortActivity, SortFind, SortTray } from './sort/activity.ts';
 export type { SortPlay } from './sort/play.ts';

@@ -1,6 +1,7 @@
 import { agesOf } from './en/ages.ts';
 import { drawings } from './en/drawings.ts';
 import { help, problemMeanings } from './en/help.ts';
+import { order } from './en/order.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
 
@@ -9,4 +10,4 @@ export { say } from './say.ts';
 export { wordsFor } from './words-for.ts';
 
 /** Every language there is; a second one is a folder like `en` and a line here. */
-export const catalogues = { en: { drawings, help, problemMeanings, site, sort, agesOf } } as const;
+export const catalogues = { en: { drawings, help, problemMeanings, order, site, sort, agesOf } } as const;

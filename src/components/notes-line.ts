@@ -1,9 +1,11 @@
-import type { Activity, ActivityOf, KindName } from '../../shared/activities/index.ts';
+import type { ActivityOf, KindName } from '../../shared/activities/index.ts';
 import { catalogues, say } from '../../shared/words/index.ts';
 
 const words = catalogues.en.site;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
+  order: ({ steps, validOrders }) =>
+    say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
   sort: ({ finds, question }) => {
     const pits = [...new Set(finds.map(({ pit }) => pit.replace(/^P/, '')))].toSorted();
     return say(words.notesSort, {
@@ -15,4 +17,13 @@ const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } =
 };
 
 /** What pupils do in an activity, in one line of the teacher notes. */
-export const notesLine = (activity: Activity): string => lines[activity.kind](activity);
+export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: K }): string =>
+  lines[activity.kind](activity);
+
+const during: Readonly<Record<KindName, string>> = {
+  order: words.notesDuringOrder,
+  sort: words.notesDuringText,
+};
+
+/** What to ask for while pupils do it. */
+export const duringLine = (kind: KindName): string => during[kind];

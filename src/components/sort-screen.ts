@@ -1,21 +1,12 @@
 import type { ActivityOf } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
 import { describeFind } from '../../shared/drawing/index.ts';
-import { youngest, type Band, type Library } from '../../shared/library/index.ts';
+import { youngest, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { PlanView, SortProps } from '../islands/sort-view.ts';
 import { drawnFind, drawnPlan, viewBoxOf } from './drawn.ts';
+import { SHOWS_WORKING } from './shows-working.ts';
 import { faceSymbol, type Symbol } from './symbols.ts';
-
-/** From this band up the score's working is shown. */
-const SHOWS_WORKING: Readonly<Record<Band, boolean>> = {
-  '4-5': false,
-  '5-7': false,
-  '7-9': false,
-  '9-11': true,
-  '11-14': true,
-  '14-16': true,
-};
 
 /** What a page needs for a sort on screen: the island's props, and the drawings it points to. */
 export function sortScreen(

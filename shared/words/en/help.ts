@@ -34,6 +34,9 @@ export const help = {
   keyboardTitle: 'By keyboard or switch',
   keyboardText:
     'Tab moves from find to find. Enter or Space lifts one; then Tab chooses a tray and Enter puts it in. Escape puts it back. A switch that sends Tab and Enter can do all of it.',
+  orderTitle: 'Steps in order',
+  orderText:
+    'In an order block you write the steps and, for each, which steps it must follow. Every order that keeps to this is right; the program counts them and says which steps may change places. Steps that wait for each other in a ring are refused, and the ring is named. Pupils choose a card and a place on the line, or move a card earlier or later.',
   codesTitle: 'Problems, by their code',
 } as const satisfies Readonly<Record<string, Entry>>;
 
@@ -102,7 +105,10 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
   'site-unknown': 'The lesson names a site that is not in content/sites.',
   'source-unknown': 'A source is named that is not in the list of sources.',
+  'steps-alike': 'Two cards say the same, so that a pupil could not tell them apart.',
   'steps-circular': 'Steps wait for each other in a ring, so none of them can come first.',
+  'steps-too-many': 'There are more cards than the youngest band can hold in mind.',
+  'steps-unordered': 'No step must follow another, so that every order is right and nothing can be said.',
   'trader-idle': 'A trader has nothing anyone wants and wants nothing that is there.',
   'trader-repeated': 'Two traders have the same name.',
   'traders-over': 'There are more traders than the band can keep in view.',

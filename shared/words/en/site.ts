@@ -76,12 +76,16 @@ export const site = {
   backToLesson: 'Back to the lesson',
   notesInThreeLines: 'In three lines',
   notesSort: 'Pupils lift {finds} finds from {pits} and decide: {question}',
+  notesOrder: 'Pupils lay {steps} cards in the order of the work. Right orders: {orders}.',
+  notesOrdersMany: 'more than we can count',
   notesPits: { one: 'pit {pits}', other: 'pits {pits}' },
   notesRecord: 'The record card then says what the record says, and how we know.',
   notesFirst: 'Everything can be done on screen, hands up from the carpet, or on paper alone.',
   notesBefore: 'Before',
   notesBeforeText:
     'Print the cards and the pupil sheet, or open the lesson once so that it works without a signal.',
+  notesDuringOrder:
+    'Alone, in pairs, or hands up. Ask what each step needs before it, and which could be done at any time.',
   notesDuringText: 'Alone, in pairs, or hands up. Ask for the sign in the hand before the name.',
   notesAfterText: 'Read the record card together. Ask what would change our mind.',
   notesAnswers: 'The answers, and why',
@@ -97,6 +101,8 @@ export const site = {
     'Pit {pit} in plan, with the finds of this lesson. Small finds are drawn larger than large ones.',
   sectionCaption: 'Pit {pit} in section, top first:',
   fillLine: '({context}) {description}',
+  notesScoreOrder:
+    'An order: each pair of steps where one must wait for the other counts once. 0 is laying by chance, 1 is any right order, −1 is backwards. Pairs that may change places never count.',
   notesScoreTitle: 'What the score says',
   notesStoryTitle: 'The site, to read out',
   notesTimeLeft: 'Talk, and whatever took longer',

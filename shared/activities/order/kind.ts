@@ -1,0 +1,21 @@
+import type { Kind } from '../kind.ts';
+import type { OrderActivity } from './activity.ts';
+import { compileOrder } from './compile.ts';
+import { paperOrder } from './paper.ts';
+import { orderPlay, type OrderPlay } from './play.ts';
+import { guessLaid, recordLaid } from './plays.ts';
+import { orderBlock, type OrderBlock } from './schema.ts';
+import { scoreLaid, type LaidScore } from './score.ts';
+
+export const order: Kind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
+  schema: orderBlock,
+  playSchema: orderPlay,
+  compile: compileOrder,
+  score: scoreLaid,
+  record: recordLaid,
+  guess: guessLaid,
+  paper: paperOrder,
+  // Cards of a making, laid from first to last.
+  asks: ({ steps }) => ({ met: ['process-steps', 'before-after'], things: steps.length }),
+  shows: ({ of }) => (of === null ? [] : [of.drawing]),
+};
