@@ -4,8 +4,10 @@ import type { FindToDraw } from '../drawing/drawing.ts';
 import type { Library } from '../library/library.ts';
 import type { Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { order } from './order/kind.ts';
+import { estimate } from './estimate/kind.ts';
 import { sort } from './sort/kind.ts';
 
+export { leverTable } from './estimate/lever-table.ts';
 export type {
   ActivityBase,
   AnswerRow,
@@ -20,7 +22,7 @@ export type {
   StepRow,
 } from './kind.ts';
 
-const kinds = { order, sort } as const;
+const kinds = { estimate, order, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;

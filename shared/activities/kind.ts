@@ -4,6 +4,10 @@ import type { Fault } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
 import type { FindToDraw, StepDrawn } from '../drawing/index.ts';
 import type { Library, Site } from '../library/library.ts';
+import type { ActivityBase } from './activity-base.ts';
+import type { EstimateAnswer, EstimateSheet, EstimateTally } from './estimate/sheets.ts';
+
+export type { ActivityBase } from './activity-base.ts';
 
 /** What a kind may look at while it compiles one block. */
 export interface CompileContext {
@@ -13,14 +17,6 @@ export interface CompileContext {
   readonly bands: readonly Band[];
   /** A stream of its own for this block: adding another block never reshuffles it. */
   readonly chance: Stream;
-}
-
-/** What every compiled activity holds, whatever its kind. */
-export interface ActivityBase {
-  readonly id: string;
-  readonly kind: string;
-  readonly title: string;
-  readonly minutes: number;
 }
 
 /** What every play holds: which activity it answers. */
@@ -114,7 +110,10 @@ export type Sheet =
       /** No answer is fixed: the rows say what the record has, not what is right. */
       readonly isOpen: boolean;
       readonly rows: readonly AnswerRow[];
-    };
+    }
+  | EstimateSheet
+  | EstimateTally
+  | EstimateAnswer;
 
 /** A compiled activity, or none where a fault is an error. */
 export interface Compiled<Activity> {

@@ -1,5 +1,7 @@
 import type { Curricula } from '../curriculum/index.ts';
 import type { Band } from './bands.ts';
+import type { MakingEvidence } from './making-evidence.ts';
+import type { Comparison } from './read-comparisons.ts';
 import type { Status } from './status.ts';
 
 /** The attributes of a find a lesson may sort by; each has its values in the vocabulary. */
@@ -148,4 +150,8 @@ export interface Library {
   readonly bands: readonly BandLimits[];
   readonly sources: readonly Source[];
   readonly curricula: Curricula;
+  /** What the making model works from; null where there are no figures, or where they cannot be read. */
+  readonly making: MakingEvidence | null;
+  /** Stretches of time a child can hold, rising; [] where there are none. */
+  readonly comparisons: readonly Comparison[];
 }

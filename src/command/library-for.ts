@@ -7,13 +7,13 @@ import type { Io } from './io.ts';
  * folder), or one named, or else the product's own.
  */
 export async function libraryFor(file: string, named: string | undefined, io: Io): Promise<LoadedLibrary> {
-  const home = join(io.home, 'content');
-  if (named !== undefined) return readLibrary(named, home);
+  const own = join(io.home, 'content');
+  if (named !== undefined) return readLibrary(named, own);
   let folder = dirname(resolve(file));
   for (;;) {
-    if (await io.exists(join(folder, 'vocabulary.yaml'))) return readLibrary(folder, home);
+    if (await io.exists(join(folder, 'vocabulary.yaml'))) return readLibrary(folder, own);
     const above = dirname(folder);
-    if (above === folder) return readLibrary(home, home);
+    if (above === folder) return readLibrary(own, own);
     folder = above;
   }
 }

@@ -2,10 +2,12 @@ import type { ActivityOf, KindName } from '../../shared/activities/index.ts';
 import { catalogues, say } from '../../shared/words/index.ts';
 
 const words = catalogues.en.site;
+const estimateWords = catalogues.en.estimatePapers;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
   order: ({ steps, validOrders }) =>
     say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
+  estimate: ({ question }) => say(estimateWords.notesEstimate, { question }),
   sort: ({ finds, question }) => {
     const pits = [...new Set(finds.map(({ pit }) => pit.replace(/^P/, '')))].toSorted();
     return say(words.notesSort, {
@@ -21,6 +23,7 @@ export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: 
   lines[activity.kind](activity);
 
 const during: Readonly<Record<KindName, string>> = {
+  estimate: words.notesDuringText,
   order: words.notesDuringOrder,
   sort: words.notesDuringText,
 };

@@ -5,7 +5,7 @@ import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import { stepDrawingId, type OrderProps } from '../islands/order-view.ts';
 import { viewBoxOf } from './drawn.ts';
 import { drawnStep } from './drawn-step.ts';
-import { SHOWS_WORKING } from './shows-working.ts';
+import { showsWorking } from './shows-working.ts';
 import type { Symbol } from './symbols.ts';
 
 /** What a page needs for an order on screen: the island's props, and the drawings it points to. */
@@ -24,7 +24,7 @@ export function orderScreen(
       activity,
       words: wordsFor(catalogues.en.order, youngest(plan.bands)),
       drawn: drawings.map(({ step }) => step),
-      showsWorking: plan.bands.some((band) => SHOWS_WORKING[band]),
+      showsWorking: showsWorking(plan),
     },
     symbols: drawings.map(({ step, drawn }) => ({
       id: stepDrawingId(activity.id, step),

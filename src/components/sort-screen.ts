@@ -5,7 +5,7 @@ import { youngest, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { PlanView, SortProps } from '../islands/sort-view.ts';
 import { drawnFind, drawnPlan, viewBoxOf } from './drawn.ts';
-import { SHOWS_WORKING } from './shows-working.ts';
+import { showsWorking } from './shows-working.ts';
 import { faceSymbol, type Symbol } from './symbols.ts';
 
 /** What a page needs for a sort on screen: the island's props, and the drawings it points to. */
@@ -53,8 +53,8 @@ export function sortScreen(
     activity,
     words: wordsFor(catalogues.en.sort, band),
     plan: view,
+    showsWorking: showsWorking(plan),
     seen: Object.fromEntries(activity.finds.map(({ id, drawing }) => [id, describeFind(drawing).blind])),
-    showsWorking: plan.bands.some((each) => SHOWS_WORKING[each]),
     attributes: Object.fromEntries(library.vocabulary.attributes.map(({ id, label }) => [id, label])),
   };
   return { props, symbols };

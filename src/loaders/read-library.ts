@@ -11,6 +11,7 @@ import {
   type TableText,
 } from '../../shared/library/index.ts';
 import { readCurricula } from './read-curricula.ts';
+import { readFigures } from './read-figures.ts';
 
 /** A library read from a folder, with all that is wrong in its files. Files with errors are left out. */
 export interface LoadedLibrary {
@@ -44,12 +45,12 @@ async function readSites(
 }
 
 /**
- * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml` and `sites/` of a content folder.
+ * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `figures/` and `sites/` of a content folder.
  *
- * @param home The product's own content: its curricula serve where the folder has none.
+ * @param productContent Where the product's own content is: its figures and its curricula serve where the folder has none.
  * @throws Error when the vocabulary, the bands or the sources cannot be read at all: nothing works without them.
  */
-export async function readLibrary(folder: string, home = 'content'): Promise<LoadedLibrary> {
+export async function readLibrary(folder: string, productContent = 'content'): Promise<LoadedLibrary> {
   const read = async <Value>(
     name: string,
     reader: (
@@ -73,11 +74,25 @@ export async function readLibrary(folder: string, home = 'content'): Promise<Loa
     read('bands.yaml', readBands),
     read('sources.yaml', readSources),
   ]);
-  const { curricula, problems: unread } = await readCurricula(folder, home);
-  const rest = { vocabulary: vocabulary.value, bands: bands.value, sources: sources.value, curricula };
+  const { figures, problems: figureProblems } = await readFigures(folder, productContent);
+  const { curricula, problems: claimProblems } = await readCurricula(folder, productContent);
+  const rest = {
+    vocabulary: vocabulary.value,
+    bands: bands.value,
+    sources: sources.value,
+    ...figures,
+    curricula,
+  };
   const { sites, problems } = await readSites(join(folder, 'sites'), rest);
   return {
     library: { ...rest, sites },
-    problems: [...vocabulary.problems, ...bands.problems, ...sources.problems, ...unread, ...problems],
+    problems: [
+      ...vocabulary.problems,
+      ...bands.problems,
+      ...sources.problems,
+      ...figureProblems,
+      ...claimProblems,
+      ...problems,
+    ],
   };
 }

@@ -30,10 +30,10 @@ export const help = {
     'Open the site once with a signal and wait a few seconds. After that every lesson and every paper works without one, on that device.',
   scoreTitle: 'What the score says',
   scoreText:
-    'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right.',
+    'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right. An estimate is scored by ratio against the spread of the making model: the middle of the line, the widest range and always the same choice get 0.',
   keyboardTitle: 'By keyboard or switch',
   keyboardText:
-    'Tab moves from find to find. Enter or Space lifts one; then Tab chooses a tray and Enter puts it in. Escape puts it back. A switch that sends Tab and Enter can do all of it.',
+    'Tab moves from find to find. Enter or Space lifts one; then Tab chooses a tray and Enter puts it in. Escape puts it back. A switch that sends Tab and Enter can do all of it. In an estimate the arrow keys move the mark along its line; two buttons step it, and a number can be typed instead.',
   orderTitle: 'Steps in order',
   orderText:
     'In an order block you write the steps and, for each, which steps it must follow. Every order that keeps to this is right; the program counts them and says which steps may change places. Steps that wait for each other in a ring are refused, and the ring is named. Pupils choose a card and a place on the line, or move a card earlier or later.',
@@ -47,6 +47,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
     'Another good is wanted as much as the aim, or more: it is not clear what to come home with.',
   'aim-unheld': 'Nobody at the gathering holds the aim.',
   'aim-unknown': 'The aim is not one of the goods.',
+  'ask-unfit': 'A way of asking does not fit the quantity, its comparisons or the bands of the lesson.',
+  'beyond-model': 'The making model was not made for this size, stone or form, and says nothing beyond.',
   'block-empty': 'An activity block has nothing in it.',
   'block-nested': 'An activity block stands inside a list or a quotation, where it is not read.',
   'block-unclosed':
@@ -69,8 +71,11 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'dead-end-final':
     'A younger pupil could get stuck by something that cannot be taken back: a gift, or food that spoils.',
   'door-never-opens': 'A trader swaps only after a gift, and returns nothing for one: the door stays shut.',
+  'figures-missing':
+    'An estimate needs the figures of the making model, and there are none that can be read.',
   'file-empty': 'There is nothing in the file.',
   'file-too-long': 'The file is far longer than any lesson; it was not read.',
+  'find-broken': 'An estimate takes the size of a find that is broken: the whole axe was longer.',
   'find-homeless': 'A find belongs in none of the trays.',
   'find-repeated': 'The same find, or the same small-find number, stands twice.',
   'find-unknown': 'A find, a pit or a context is named that the site does not have.',
