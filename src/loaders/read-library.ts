@@ -12,6 +12,7 @@ import {
   type Site,
   type TableText,
 } from '../../shared/library/index.ts';
+import { readCurricula } from './read-curricula.ts';
 import { readFigures } from './read-figures.ts';
 
 /** A library read from a folder, with all that is wrong in its files. Files with errors are left out. */
@@ -48,7 +49,7 @@ async function readSites(
 /**
  * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `figures/`, `hazards/visits.yaml` and `sites/` of a content folder.
  *
- * @param productContent Where the product's own content is: its figures and hazards serve where the folder has none.
+ * @param productContent Where the product's own content is: its figures, hazards and curricula serve where the folder has none.
  * @throws Error when the vocabulary, the bands or the sources cannot be read at all: nothing works without them.
  */
 export async function readLibrary(folder: string, productContent = folder): Promise<LoadedLibrary> {
@@ -83,12 +84,14 @@ export async function readLibrary(folder: string, productContent = folder): Prom
     ),
   ]);
   const { figures, problems: figureProblems } = await readFigures(folder, productContent);
+  const { curricula, problems: claimProblems } = await readCurricula(folder, productContent);
   const rest = {
     vocabulary: vocabulary.value,
     bands: bands.value,
     sources: sources.value,
     ...figures,
     safety: safety.value,
+    curricula,
   };
   const { sites, problems } = await readSites(join(folder, 'sites'), rest);
   return {
@@ -98,6 +101,7 @@ export async function readLibrary(folder: string, productContent = folder): Prom
       ...bands.problems,
       ...sources.problems,
       ...figureProblems,
+      ...claimProblems,
       ...problems,
     ],
   };

@@ -113,6 +113,13 @@ export const site = {
   notesScoreTitle: 'What the score says',
   notesStoryTitle: 'The site, to read out',
   notesTimeLeft: 'Talk, and whatever took longer',
+  claimsTitle: 'What the lesson practises',
+  claimsLead:
+    'Planned, until a group has played. Outcomes are in our own words: ask the publisher for theirs.',
+  claimsOutcome: 'Outcome',
+  claimsGrade: 'How far',
+  claimsWhere: 'Where, and what a pupil will have done',
+  claimsVouched: 'by the lead’s word',
   cardsNone: 'This lesson needs no cards. The pupil sheet and the answers have all of it.',
   cardsHow: 'Cut along the grey lines. Drawings on one sheet share no scale: read the size on each card.',
   sheetHow: 'Lay the cards on the trays, or write the number of each find in its tray.',
