@@ -16,6 +16,8 @@ export { readBands } from './read-bands.ts';
 export { readCounts } from './read-counts.ts';
 export { readCsv } from './read-csv.ts';
 export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
+export { readHazards } from './read-hazards.ts';
+export { readSituation } from './read-situation.ts';
 export { readSite, siteFile, type TableText } from './read-site.ts';
 export { readSources } from './read-sources.ts';
 export { readStepsFile, type StepsFile } from './read-steps.ts';

@@ -1,4 +1,5 @@
 import type { Band } from './bands.ts';
+import type { SafetyRules } from '../safety/rules.ts';
 import type { Status } from './status.ts';
 
 /** The attributes of a find a lesson may sort by; each has its values in the vocabulary. */
@@ -141,4 +142,6 @@ export interface Library {
   readonly vocabulary: Vocabulary;
   readonly bands: readonly BandLimits[];
   readonly sources: readonly Source[];
+  /** Hazards, controls, ratios, stations, refusals. */
+  readonly safety: SafetyRules;
 }

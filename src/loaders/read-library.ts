@@ -3,6 +3,7 @@ import { basename, join } from 'node:path';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
 import {
   readBands,
+  readHazards,
   readSite,
   readSources,
   readVocabulary,
@@ -43,9 +44,9 @@ async function readSites(
 }
 
 /**
- * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml` and `sites/` of a content folder.
+ * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `hazards/visits.yaml` and `sites/` of a content folder.
  *
- * @throws Error when the vocabulary, the bands or the sources cannot be read at all: nothing works without them.
+ * @throws Error when the vocabulary, the bands, the sources or the hazards cannot be read at all: nothing works without them.
  */
 export async function readLibrary(folder: string): Promise<LoadedLibrary> {
   const read = async <Value>(
@@ -66,12 +67,18 @@ export async function readLibrary(folder: string): Promise<LoadedLibrary> {
     }
     return { value, problems };
   };
-  const [vocabulary, bands, sources] = await Promise.all([
+  const [vocabulary, bands, sources, safety] = await Promise.all([
     read('vocabulary.yaml', readVocabulary),
     read('bands.yaml', readBands),
     read('sources.yaml', readSources),
+    read('hazards/visits.yaml', readHazards),
   ]);
-  const rest = { vocabulary: vocabulary.value, bands: bands.value, sources: sources.value };
+  const rest = {
+    vocabulary: vocabulary.value,
+    bands: bands.value,
+    sources: sources.value,
+    safety: safety.value,
+  };
   const { sites, problems } = await readSites(join(folder, 'sites'), rest);
   return {
     library: { ...rest, sites },
