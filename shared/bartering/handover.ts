@@ -12,7 +12,7 @@ export const nameStep = (gathering: Gathering, step: Step): Handover => {
 };
 
 /** A handover in numbers, or why it cannot be read. */
-export function numberStep(
+function numberStep(
   gathering: Gathering,
   handover: Handover,
 ): { readonly step: Step } | { readonly refusal: Refusal } {

@@ -55,7 +55,7 @@ export const lastGiftTo = (gathering: Gathering, position: Position): number =>
   position[afterDebts(gathering)] ?? 0;
 
 /** Handovers so far, counted no further than matters for spoiling. */
-export const handoversOf = (gathering: Gathering, position: Position): number =>
+const handoversOf = (gathering: Gathering, position: Position): number =>
   position[afterDebts(gathering) + 1] ?? 0;
 
 /** True once a good is worth nothing to anyone. */

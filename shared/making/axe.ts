@@ -29,7 +29,7 @@ export interface AxeMaking {
 }
 
 /** The parts of the whole in hours of work, the widest first. */
-export const axeParts = (figures: MakingFigures, head: Head): readonly Part[] => [
+const axeParts = (figures: MakingFigures, head: Head): readonly Part[] => [
   plainPart(figures, 'haft-hours', 'spread-haft'),
   grindingWork(figures, head),
   shapingHours(figures, head),

@@ -8,7 +8,7 @@ import { groundVolumeCm3 } from './size.ts';
 import { mining } from './supplying.ts';
 
 /** The stretches of the strip, in the order of making; each has its own pattern when drawn. */
-export const STRETCHES = [
+const STRETCHES = [
   'find-nodule',
   'mine',
   'test-nodule',

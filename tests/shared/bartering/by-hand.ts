@@ -37,7 +37,7 @@ function settled(world: World, scene: Scene, who: string): Record<string, number
   return hand;
 }
 
-export function worthOf(
+function worthOf(
   world: World,
   scene: Scene,
   who: string,
