@@ -2,12 +2,14 @@ import { access, readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { nearest } from '../../shared/lesson/index.ts';
+import { adults } from './adults.ts';
 import { alike } from './alike.ts';
 import { check } from './check.ts';
 import { compile } from './compile.ts';
 import { hours } from './hours.ts';
 import { draw } from './draw.ts';
 import { fair } from './fair.ts';
+import { hazards } from './hazards.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { orders } from './orders.ts';
@@ -15,11 +17,13 @@ import { score } from './score.ts';
 import { swap } from './swap.ts';
 
 const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promise<ExitCode>>> = {
+  adults,
   alike,
   check,
   compile,
   draw,
   fair,
+  hazards,
   hours,
   new: newLesson,
   orders,

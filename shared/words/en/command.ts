@@ -45,6 +45,9 @@ export const commandWords = {
   pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few
   pitlore fair --pupils N --band B --seed S          cards for a class to trade with, and the best it could do
   pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
+  pitlore adults FILE --pupils N --ages A-B --framework ID [--json]   how many adults, and which rule decided
+  pitlore adults --situation FILE.yaml               the same for a situation written out
+  pitlore hazards FILE [--json]                      what can hurt someone, and what is usually done about it
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.
 Exit codes: 0 done, 1 errors in a file, 2 the command was not understood.
