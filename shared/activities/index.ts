@@ -2,9 +2,12 @@ import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import { barter } from './barter/kind.ts';
+import { estimate } from './estimate/kind.ts';
 import { order } from './order/kind.ts';
 import { sort } from './sort/kind.ts';
 
+export { leverTable } from './estimate/lever-table.ts';
 export type {
   ActivityBase,
   AnswerRow,
@@ -15,11 +18,14 @@ export type {
   PlayBase,
   Score,
   Sheet,
+  SheetThing,
   StepCard,
   StepRow,
+  TraderCard,
+  WantCard,
 } from './kind.ts';
 
-const kinds = { order, sort } as const;
+const kinds = { barter, estimate, order, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;

@@ -12,6 +12,9 @@ const WORK: readonly (readonly [StationKind, RegExp])[] = [
   ],
 ];
 
+/** Work that every activity about making speaks of, whatever its words. */
+const OF_MAKING: readonly StationKind[] = ['knapping-demo', 'wet-grinding-demo', 'hafting-demo'];
+
 /** Stone that cuts wherever it breaks. */
 const CUTTING_STONE = /\b(?:flints?|obsidian|chert)\b/i;
 
@@ -32,8 +35,11 @@ export function workNamed({ title, about, parts, activities }: Plan): {
   readonly edges: readonly EdgeClass[];
 } {
   const text = textsIn([title, about, parts, activities]).join('\n');
+  const isOfMaking = activities.some(({ aboutMaking }) => aboutMaking === true);
   return {
-    works: WORK.flatMap(([station, words]) => (words.test(text) ? [station] : [])),
-    edges: CUTTING_STONE.test(text) ? ['E2'] : [],
+    works: WORK.flatMap(([station, words]) =>
+      words.test(text) || (isOfMaking && OF_MAKING.includes(station)) ? [station] : [],
+    ),
+    edges: CUTTING_STONE.test(text) || isOfMaking ? ['E2'] : [],
   };
 }

@@ -1,5 +1,7 @@
 import type { Band } from './bands.ts';
 import type { SafetyRules } from '../safety/rules.ts';
+import type { MakingEvidence } from './making-evidence.ts';
+import type { Comparison } from './read-comparisons.ts';
 import type { Status } from './status.ts';
 
 /** The attributes of a find a lesson may sort by; each has its values in the vocabulary. */
@@ -144,4 +146,8 @@ export interface Library {
   readonly sources: readonly Source[];
   /** Hazards, controls, ratios, stations, refusals. */
   readonly safety: SafetyRules;
+  /** What the making model works from; null where there are no figures, or where they cannot be read. */
+  readonly making: MakingEvidence | null;
+  /** Stretches of time a child can hold, rising; [] where there are none. */
+  readonly comparisons: readonly Comparison[];
 }

@@ -2,8 +2,17 @@ import type { ActivityOf, KindName } from '../../shared/activities/index.ts';
 import { catalogues, say } from '../../shared/words/index.ts';
 
 const words = catalogues.en.site;
+const estimateWords = catalogues.en.estimatePapers;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
+  barter: (activity) => {
+    const { barterPaper } = catalogues.en;
+    if (activity.play === 'class') return say(barterPaper.notesClass, { pupils: activity.deal.cards.length });
+    const { world, par } = activity;
+    const aim = world.goods.find(({ id }) => id === world.aim)?.one ?? world.aim;
+    return say(barterPaper.notesGathering, { count: world.traders.length, aim, par });
+  },
+  estimate: ({ question }) => say(estimateWords.notesEstimate, { question }),
   order: ({ steps, validOrders }) =>
     say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
   sort: ({ finds, question }) => {
@@ -21,6 +30,8 @@ export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: 
   lines[activity.kind](activity);
 
 const during: Readonly<Record<KindName, string>> = {
+  barter: catalogues.en.barterPaper.notesDuring,
+  estimate: estimateWords.notesDuring,
   order: words.notesDuringOrder,
   sort: words.notesDuringText,
 };

@@ -4,6 +4,8 @@ import { catalogues } from '../../shared/words/index.ts';
 const words = catalogues.en.site;
 
 const notes: { readonly [K in KindName]: readonly string[] } = {
+  barter: [catalogues.en.barterPaper.notesScore],
+  estimate: [catalogues.en.estimatePapers.notesScore],
   order: [words.notesScoreOrder],
   sort: [words.notesScore, words.notesPicked],
 };

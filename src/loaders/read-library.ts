@@ -11,6 +11,8 @@ import {
   type Site,
   type TableText,
 } from '../../shared/library/index.ts';
+import { isThere } from './is-there.ts';
+import { readFigures } from './read-figures.ts';
 
 /** A library read from a folder, with all that is wrong in its files. Files with errors are left out. */
 export interface LoadedLibrary {
@@ -44,19 +46,21 @@ async function readSites(
 }
 
 /**
- * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `hazards/visits.yaml` and `sites/` of a content folder.
+ * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `hazards/`, `figures/` and `sites/` of a content folder.
  *
+ * @param productContent Where the product's own content is: its hazards and figures serve where the folder has none.
  * @throws Error when the vocabulary, the bands, the sources or the hazards cannot be read at all: nothing works without them.
  */
-export async function readLibrary(folder: string): Promise<LoadedLibrary> {
+export async function readLibrary(folder: string, productContent = folder): Promise<LoadedLibrary> {
   const read = async <Value>(
     name: string,
     reader: (
       file: string,
       text: string,
     ) => { readonly value: Value | null; readonly problems: readonly Problem[] },
+    content = folder,
   ): Promise<{ readonly value: Value; readonly problems: readonly Problem[] }> => {
-    const file = join(folder, name);
+    const file = join(content, name);
     const { value, problems } = reader(file, await readFile(file, 'utf8'));
     if (value === null || hasErrors(problems)) {
       const first = problems[0];
@@ -67,21 +71,30 @@ export async function readLibrary(folder: string): Promise<LoadedLibrary> {
     }
     return { value, problems };
   };
+  const hazards = 'hazards/visits.yaml';
   const [vocabulary, bands, sources, safety] = await Promise.all([
     read('vocabulary.yaml', readVocabulary),
     read('bands.yaml', readBands),
     read('sources.yaml', readSources),
-    read('hazards/visits.yaml', readHazards),
+    read(hazards, readHazards, (await isThere(join(folder, hazards))) ? folder : productContent),
   ]);
+  const { figures, problems: figureProblems } = await readFigures(folder, productContent);
   const rest = {
     vocabulary: vocabulary.value,
     bands: bands.value,
     sources: sources.value,
     safety: safety.value,
+    ...figures,
   };
   const { sites, problems } = await readSites(join(folder, 'sites'), rest);
   return {
     library: { ...rest, sites },
-    problems: [...vocabulary.problems, ...bands.problems, ...sources.problems, ...problems],
+    problems: [
+      ...vocabulary.problems,
+      ...bands.problems,
+      ...sources.problems,
+      ...figureProblems,
+      ...problems,
+    ],
   };
 }

@@ -4,7 +4,7 @@ import type { OrderActivity } from '../../shared/activities/scorers.ts';
 import { noteProgress } from './progress.ts';
 import { keep, recall } from './storage.ts';
 
-export const ORDER_WAYS = ['alone', 'pairs', 'hands'] as const;
+const ORDER_WAYS = ['alone', 'pairs', 'hands'] as const;
 export type OrderWay = (typeof ORDER_WAYS)[number];
 
 const stored = z.object({

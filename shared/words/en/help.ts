@@ -30,10 +30,10 @@ export const help = {
     'Open the site once with a signal and wait a few seconds. After that every lesson and every paper works without one, on that device.',
   scoreTitle: 'What the score says',
   scoreText:
-    'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right.',
+    'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right. An estimate is scored by ratio against the spread of the making model: the middle of the line, the widest range and always the same choice get 0.',
   keyboardTitle: 'By keyboard or switch',
   keyboardText:
-    'Tab moves from find to find. Enter or Space lifts one; then Tab chooses a tray and Enter puts it in. Escape puts it back. A switch that sends Tab and Enter can do all of it.',
+    'Tab moves from find to find. Enter or Space lifts one; then Tab chooses a tray and Enter puts it in. Escape puts it back. A switch that sends Tab and Enter can do all of it. In an estimate the arrow keys move the mark along its line; two buttons step it, and a number can be typed instead.',
   orderTitle: 'Steps in order',
   orderText:
     'In an order block you write the steps and, for each, which steps it must follow. Every order that keeps to this is right; the program counts them and says which steps may change places. Steps that wait for each other in a ring are refused, and the ring is named. Pupils choose a card and a place on the line, or move a card earlier or later.',
@@ -43,10 +43,13 @@ export const help = {
 /** What each problem means, for the help page. */
 export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'aim-held': 'The pupil holds the aim of a gathering from the start: there is nothing to do.',
+  'aim-only-given': 'The aim of a gathering is a thing that is only given, never swapped.',
   'aim-unclear':
     'Another good is wanted as much as the aim, or more: it is not clear what to come home with.',
   'aim-unheld': 'Nobody at the gathering holds the aim.',
   'aim-unknown': 'The aim is not one of the goods.',
+  'ask-unfit': 'A way of asking does not fit the quantity, its comparisons or the bands of the lesson.',
+  'beyond-model': 'The making model was not made for this size, stone or form, and says nothing beyond.',
   'block-empty': 'An activity block has nothing in it.',
   'block-nested': 'An activity block stands inside a list or a quotation, where it is not read.',
   'block-unclosed':
@@ -54,6 +57,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'bundle-over': 'More things pass at once than the band can reckon with.',
   'cell-unreadable':
     'A cell of a finds table is not the number it should be, or a quote in it is never closed.',
+  'chain-unfit': 'The chain asked for is too short or too long for the band.',
   'column-missing': 'A finds table lacks a column that every find needs.',
   'column-repeated': 'A finds table has the same column twice.',
   'column-unknown': 'A finds table has a column with a name that is not known.',
@@ -61,17 +65,22 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'dead-end-final':
     'A younger pupil could get stuck by something that cannot be taken back: a gift, or food that spoils.',
   'door-never-opens': 'A trader swaps only after a gift, and returns nothing for one: the door stays shut.',
+  'figures-missing':
+    'An estimate needs the figures of the making model, and there are none that can be read.',
   'file-empty': 'There is nothing in the file.',
   'file-too-long': 'The file is far longer than any lesson; it was not read.',
+  'find-broken': 'An estimate takes the size of a find that is broken: the whole axe was longer.',
   'find-homeless': 'A find belongs in none of the trays.',
   'find-repeated': 'The same find, or the same small-find number, stands twice.',
   'find-unknown': 'A find, a pit or a context is named that the site does not have.',
   'finds-look-alike': 'Two finds belong in different trays, and a pupil could not tell them apart.',
   'finds-too-few': 'There are too few finds to make a sort.',
   'finds-too-many': 'There are more finds than the youngest band can keep in view.',
+  'gathering-unclear': 'A barter block has none of make, world and class, or more than one.',
   'good-repeated': 'Two goods have the same name.',
   'good-unknown': 'A good is held or wanted that is not among the goods.',
   'good-unused': 'Nobody holds a good. That may be meant.',
+  'goods-too-few': 'There are too few goods for the gathering that is asked for.',
   'head-missing': 'The file does not begin with a head.',
   'head-unclosed': 'The head is opened and never closed.',
   'home-needless': 'A second home is the same as the first.',
@@ -104,6 +113,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'trader-idle': 'A trader has nothing anyone wants and wants nothing that is there.',
   'trader-repeated': 'Two traders have the same name.',
   'traders-over': 'There are more traders than the band can keep in view.',
+  'traders-unfit': 'There are too few or too many traders for the band.',
   'tray-empty': 'No find belongs in a tray. That may be meant.',
   'tray-overlap': 'The same value belongs in two trays.',
   'tray-repeated': 'Two trays have the same name.',
@@ -114,6 +124,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'word-unknown': 'A word is not one of those that may stand there.',
   'world-too-large': 'So much can happen at a gathering that not all of it could be looked at.',
   'world-trivial': 'The aim is one swap away, or reached whatever one swaps.',
+  'world-unmade': 'No gathering that fits could be made from what is asked for.',
   'world-unsolvable': 'No chain of swaps leads to the aim.',
   'yaml-unreadable': 'The lines of keys and values cannot be read as they stand.',
 };
