@@ -15,6 +15,7 @@ for (const lesson of lessons) {
     await page.goto(`/lessons/${lesson}/`);
     await ready(page);
     await expect(page.locator('[data-caution]')).toBeVisible();
+    expect(await page.locator('[data-caution]').innerText()).not.toMatch(/\.[A-Z]/);
     const papers = await page
       .locator('nav.papers a')
       .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
@@ -23,6 +24,7 @@ for (const lesson of lessons) {
       await page.goto(path);
       await expect(page.locator('.paper [data-caution]'), path).toBeVisible();
       await expect(page.locator('.paper'), path).toContainText(NEVER);
+      expect(await page.locator('[data-caution]').innerText()).not.toMatch(/\.[A-Z]/);
     }
   });
 

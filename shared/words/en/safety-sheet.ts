@@ -4,8 +4,6 @@ export const safetySheet = {
   riskDraft: 'Risk assessment draft',
   firstTitle: 'Local law and your employer’s policy come first.',
   draftTitle: 'Draft: not valid until a named responsible person completes and signs it.',
-  judgement: 'our judgement',
-  status: '{status}: {source}',
   shownTitle: 'Edges in this lesson',
   shownText:
     'This lesson shows drawings. Should the real things come, or copies as sharp, these are the youngest ages, each piece checked on the day. The ages are our judgement; a site may raise them.',
@@ -40,6 +38,7 @@ export const safetySheet = {
   neverTitle: 'Never',
   kitTitle: 'To bring',
   signsTitle: 'Signs to buy or write out',
+  safetySources: 'What the safety sheets rest on',
   sourcesTitle: 'Where this comes from',
   levels: {
     eliminate: 'do without',
