@@ -189,6 +189,13 @@ export interface Compiled<Activity> {
   readonly faults: readonly Fault[];
 }
 
+/** What a compiled activity asks, for the claims a lesson makes: conditions it meets, and how many things it counts. */
+export interface Asks {
+  readonly met: readonly string[];
+  /** How many things a pupil handles or counts at most; null where none are counted. */
+  readonly things: number | null;
+}
+
 /** The contract every kind meets: four files, one entry in the registry. */
 export interface Kind<
   Block,
@@ -205,6 +212,8 @@ export interface Kind<
   /** A play by guessing with a stream; the laws hold that its score averages 0. */
   readonly guess: (activity: Activity, chance: Stream) => Play;
   readonly paper: (activity: Activity) => readonly Sheet[];
+  /** What it asks, for the claims a lesson makes; a kind without it meets no condition of its own. */
+  readonly asks?: (activity: Activity, library: Library) => Asks;
   /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
   readonly shows: (activity: Activity) => readonly FindToDraw[];
 }

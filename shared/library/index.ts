@@ -14,14 +14,16 @@ export {
 export type { MakingEvidence, MakingSource } from './making-evidence.ts';
 export { drawable } from './drawable.ts';
 export { readBands } from './read-bands.ts';
+export { readClaimRules } from './read-claim-rules.ts';
 export { readComparisons, type Comparison } from './read-comparisons.ts';
 export { readCounts } from './read-counts.ts';
 export { readCsv } from './read-csv.ts';
 export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
-export { readHazards } from './read-hazards.ts';
+export { readFramework } from './read-framework.ts';
 export { readMakingFigures } from './read-making-figures.ts';
-export { readSite, siteFile, type TableText } from './read-site.ts';
+export { readHazards } from './read-hazards.ts';
 export { readSituation } from './read-situation.ts';
+export { readSite, siteFile, type TableText } from './read-site.ts';
 export { readSources } from './read-sources.ts';
 export { readStepsFile, type StepsFile } from './read-steps.ts';
 export { readVocabulary } from './read-vocabulary.ts';

@@ -8,9 +8,11 @@ import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { order } from './en/order.ts';
+import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
 
+export { draftHead, signLines } from './en/safety-papers.ts';
 export type { Entry, Template, Words } from './entry.ts';
 export { say } from './say.ts';
 export { tellNumber } from './tell-number.ts';
@@ -29,6 +31,7 @@ export const catalogues = {
     help,
     problemMeanings,
     order,
+    safetyPapers,
     site,
     sort,
     agesOf,

@@ -1,31 +1,34 @@
 import { parseArgs } from 'node:util';
-import { inOrder, safetyReport } from '../../shared/safety/index.ts';
-import { safetyCommandWords } from '../../shared/words/en/safety.ts';
-import { comersOptions } from './comers.ts';
+import { inOrder, hazardsOf, lessonSituation, plainSituation } from '../../shared/safety/index.ts';
+import { safetyWords } from '../../shared/words/en/safety.ts';
 import type { ExitCode, Io } from './io.ts';
-import { judge } from './judge.ts';
+import { readPlan, youngestAge } from './lesson-group.ts';
 
-/** `hazards FILE`, `hazards --situation FILE.yaml`: each hazard with its controls, strongest first, and how they are known. */
+/** `hazards FILE [--json]`: what a lesson commonly brings, with the controls strongest first, and how each is known. */
 export async function hazards(argv: readonly string[], io: Io): Promise<ExitCode> {
   const { values, positionals } = parseArgs({
     args: [...argv],
     allowPositionals: true,
-    options: {
-      ...comersOptions,
-      situation: { type: 'string' },
-      content: { type: 'string' },
-      json: { type: 'boolean' },
-    },
+    options: { json: { type: 'boolean' }, content: { type: 'string' } },
   });
-  const judged = await judge({ values, positionals, needs: safetyCommandWords.hazardsNeeds() }, io);
-  if (typeof judged === 'number') return judged;
-  const report = safetyReport(judged.rules, judged.situation);
-  const found = report.hazards.map((hazard) => ({ ...hazard, controls: inOrder(hazard.controls) }));
-  if (values.json === true) {
-    io.write(`${JSON.stringify({ hazards: found, kit: report.kit, signs: report.signs }, null, 2)}\n`);
-    return 0;
+  const [file] = positionals;
+  if (file === undefined) {
+    io.complain(safetyWords.hazardsNeeds());
+    return 2;
   }
-  for (const hazard of found) io.write(safetyCommandWords.hazard(hazard));
-  io.write(safetyCommandWords.employerFirst);
+  const read = await readPlan(file, values.content, io);
+  if (read === null) return 1;
+  const { plan, rules } = read;
+  const group = plainSituation(0, youngestAge(plan.bands), [], 'classroom');
+  const kinds = plan.activities.map(({ kind }) => kind);
+  const rows = hazardsOf(rules, lessonSituation(rules, group, kinds)).map((hazard) => ({
+    ...hazard,
+    controls: inOrder(hazard.controls),
+  }));
+  io.write(
+    values.json === true
+      ? `${JSON.stringify(rows, null, 2)}\n`
+      : `${rules.caution.short} ${rules.caution.neverLine}\n\n${safetyWords.hazards(rows)}`,
+  );
   return 0;
 }

@@ -13,7 +13,7 @@ export async function libraryFor(file: string, named: string | undefined, io: Io
   for (;;) {
     if (await io.exists(join(folder, 'vocabulary.yaml'))) return readLibrary(folder, own);
     const above = dirname(folder);
-    if (above === folder) return readLibrary(own);
+    if (above === folder) return readLibrary(own, own);
     folder = above;
   }
 }

@@ -5,14 +5,17 @@ import { nearest } from '../../shared/lesson/index.ts';
 import { adults } from './adults.ts';
 import { alike } from './alike.ts';
 import { check } from './check.ts';
+import { claims } from './claims.ts';
 import { compile } from './compile.ts';
+import { hazards } from './hazards.ts';
+import { coverage } from './coverage.ts';
 import { hours } from './hours.ts';
 import { draw } from './draw.ts';
 import { fair } from './fair.ts';
-import { hazards } from './hazards.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { orders } from './orders.ts';
+import { reading } from './reading.ts';
 import { score } from './score.ts';
 import { swap } from './swap.ts';
 
@@ -20,13 +23,16 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   adults,
   alike,
   check,
+  claims,
   compile,
+  coverage,
   draw,
   fair,
   hazards,
   hours,
   new: newLesson,
   orders,
+  reading,
   score,
   swap,
 };

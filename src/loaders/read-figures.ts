@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises';
+import { access, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Problem } from '../../shared/lesson/index.ts';
 import {
@@ -7,7 +7,12 @@ import {
   type Library,
   type ReadFile,
 } from '../../shared/library/index.ts';
-import { isThere } from './is-there.ts';
+
+const isThere = (file: string): Promise<boolean> =>
+  access(file).then(
+    () => true,
+    () => false,
+  );
 
 /**
  * Reads `figures/` of a content folder. A file that is not there is read from the product's own content, file by file:

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
@@ -11,7 +12,7 @@ import {
   type Site,
   type TableText,
 } from '../../shared/library/index.ts';
-import { isThere } from './is-there.ts';
+import { readCurricula } from './read-curricula.ts';
 import { readFigures } from './read-figures.ts';
 
 /** A library read from a folder, with all that is wrong in its files. Files with errors are left out. */
@@ -46,10 +47,10 @@ async function readSites(
 }
 
 /**
- * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `hazards/`, `figures/` and `sites/` of a content folder.
+ * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `figures/`, `hazards/visits.yaml` and `sites/` of a content folder.
  *
- * @param productContent Where the product's own content is: its hazards and figures serve where the folder has none.
- * @throws Error when the vocabulary, the bands, the sources or the hazards cannot be read at all: nothing works without them.
+ * @param productContent Where the product's own content is: its figures, hazards and curricula serve where the folder has none.
+ * @throws Error when the vocabulary, the bands or the sources cannot be read at all: nothing works without them.
  */
 export async function readLibrary(folder: string, productContent = folder): Promise<LoadedLibrary> {
   const read = async <Value>(
@@ -58,9 +59,9 @@ export async function readLibrary(folder: string, productContent = folder): Prom
       file: string,
       text: string,
     ) => { readonly value: Value | null; readonly problems: readonly Problem[] },
-    content = folder,
+    root = folder,
   ): Promise<{ readonly value: Value; readonly problems: readonly Problem[] }> => {
-    const file = join(content, name);
+    const file = join(root, name);
     const { value, problems } = reader(file, await readFile(file, 'utf8'));
     if (value === null || hasErrors(problems)) {
       const first = problems[0];
@@ -71,20 +72,26 @@ export async function readLibrary(folder: string, productContent = folder): Prom
     }
     return { value, problems };
   };
-  const hazards = 'hazards/visits.yaml';
   const [vocabulary, bands, sources, safety] = await Promise.all([
     read('vocabulary.yaml', readVocabulary),
     read('bands.yaml', readBands),
     read('sources.yaml', readSources),
-    read(hazards, readHazards, (await isThere(join(folder, hazards))) ? folder : productContent),
+    // A lead's own folder need not hold hazards: those of the product rule, and are never silently none.
+    read(
+      'hazards/visits.yaml',
+      readHazards,
+      existsSync(join(folder, 'hazards/visits.yaml')) ? folder : productContent,
+    ),
   ]);
   const { figures, problems: figureProblems } = await readFigures(folder, productContent);
+  const { curricula, problems: claimProblems } = await readCurricula(folder, productContent);
   const rest = {
     vocabulary: vocabulary.value,
     bands: bands.value,
     sources: sources.value,
-    safety: safety.value,
     ...figures,
+    safety: safety.value,
+    curricula,
   };
   const { sites, problems } = await readSites(join(folder, 'sites'), rest);
   return {
@@ -94,6 +101,7 @@ export async function readLibrary(folder: string, productContent = folder): Prom
       ...bands.problems,
       ...sources.problems,
       ...figureProblems,
+      ...claimProblems,
       ...problems,
     ],
   };

@@ -1,21 +1,14 @@
-import { quoted } from './problems.ts';
-
-interface Row {
-  readonly status: string;
-  readonly source: string;
-}
-
-interface Station extends Row {
-  readonly name: string;
-  readonly minimumSupervisors: number;
-}
-
-/** One step of the reckoning of adults, as plain values. */
-type Because =
+/** One step of the reckoning of adults, in plain values. */
+type Step =
   | {
       readonly rule: 'ratio';
       readonly framework: string;
-      readonly row: Row & { readonly published: string; readonly standing: string };
+      readonly row: {
+        readonly published: string;
+        readonly standing: string;
+        readonly status: string;
+        readonly source: string;
+      };
       readonly childrenPerAdult: number;
       readonly children: number;
       readonly adults: number;
@@ -24,7 +17,11 @@ type Because =
   | { readonly rule: 'no-framework' }
   | {
       readonly rule: 'station';
-      readonly station: Station;
+      readonly station: {
+        readonly name: string;
+        readonly minimumSupervisors: number;
+        readonly status: string;
+      };
       readonly childrenAtOnce: number;
       readonly childrenPerSupervisor: number;
       readonly supervisors: number;
@@ -36,8 +33,16 @@ type Because =
       readonly supervisors: number;
     }
   | { readonly rule: 'one-to-one'; readonly adults: number }
-  | { readonly rule: 'decided'; readonly by: string; readonly supervisors: number }
-  | { readonly rule: 'practitioner'; readonly station: Station; readonly practitioners: number }
+  | {
+      readonly rule: 'decided';
+      readonly by: 'ratio' | 'stations' | 'two-at-least';
+      readonly supervisors: number;
+    }
+  | {
+      readonly rule: 'practitioner';
+      readonly station: { readonly name: string };
+      readonly practitioners: number;
+    }
   | {
       readonly rule: 'first-aid';
       readonly firstAiders: number;
@@ -45,90 +50,105 @@ type Because =
       readonly isPaediatric: boolean;
     };
 
-const DECIDED: Readonly<Record<string, string>> = {
-  ratio: 'the ratio decides',
-  stations: 'the stations that run together decide',
-  'two-at-least': 'two at least decides: one goes with a hurt child, one stays',
-};
+const DECIDED = {
+  ratio: 'the ratio',
+  stations: 'the stations that run together',
+  'two-at-least':
+    'the rule of two: one goes with a hurt child, one stays (NSPCC 2023; that practitioners do not count is ASM)',
+} as const;
 
-const children = (count: number): string => `${count} ${count === 1 ? 'child' : 'children'}`;
-
-/** A step of the reckoning as a sentence, with how its figure is known. */
-export function becauseSentence(because: Because): string {
-  switch (because.rule) {
-    case 'ratio': {
-      const { framework, row, childrenPerAdult, adults } = because;
-      return `${framework}: 1 adult to ${childrenPerAdult}, so ${adults} for ${children(because.children)}. Published: ${row.published}; ${row.standing} (${row.status}: ${row.source})`;
-    }
+/** Why a number of adults is asked for, one step a sentence. */
+export function becauseSentence(step: Step): string {
+  switch (step.rule) {
+    case 'ratio':
+      return `${step.framework}: 1 adult to ${step.childrenPerAdult}, so ${step.adults} for ${step.children} children (published as: ${step.row.published}; ${step.row.standing}; ${step.row.status}: ${step.row.source})`;
     case 'ratio-silent':
-      return `${because.framework}: no figure for a youngest child of ${because.age}`;
+      return `${step.framework} gives no figure for age ${step.age}`;
     case 'no-framework':
-      return 'no framework chosen, so no ratio is reckoned';
-    case 'station': {
-      const { station, childrenAtOnce, childrenPerSupervisor, supervisors } = because;
-      return `${station.name}: 1 supervisor to ${childrenPerSupervisor}, ${station.minimumSupervisors} at least, so ${supervisors} for ${children(childrenAtOnce)} (${station.status}: ${station.source})`;
-    }
+      return 'no framework was chosen, so no ratio is reckoned';
+    case 'station':
+      return `${step.station.name}: 1 supervisor to ${step.childrenPerSupervisor}, at least ${step.station.minimumSupervisors}, so ${step.supervisors} for ${step.childrenAtOnce} (${step.station.status})`;
     case 'waiting':
-      return `waiting, at no station: 1 adult to ${because.childrenPerAdult}, so ${because.supervisors} for ${children(because.children)}`;
-    case 'decided':
-      return `${DECIDED[because.by] ?? because.by}: at least ${because.supervisors} supervisors by the figures you chose`;
+      return `${step.children} waiting: 1 to ${step.childrenPerAdult}, so ${step.supervisors} more`;
     case 'one-to-one':
-      return `one-to-one helpers come on top and see to no one else: ${because.adults}`;
+      return `${step.adults} one-to-one on top, who supervise no one else`;
+    case 'decided':
+      return `decided by ${DECIDED[step.by]}: at least ${step.supervisors} supervisors`;
     case 'practitioner':
-      return `${because.station.name}: practitioners ${because.practitioners}, never counted as supervisors`;
+      return `${step.station.name}: ${step.practitioners} practitioner of its own, never counted as a supervisor (ASM)`;
     case 'first-aid':
-      return `first aiders: ${because.firstAiders}${because.attendance === null ? ', among the supervisors' : ` for ${because.attendance} visitors`}${because.isPaediatric ? ', with a paediatric certificate, for a child is under five' : ''}`;
+      return step.attendance === null
+        ? `first aid: ${step.firstAiders} of the supervisors${step.isPaediatric ? ', with a current paediatric certificate (a child is under 5)' : ''}`
+        : `first aid: 2 for each 1000, at least 2, so ${step.firstAiders} for ${step.attendance} (older event figure, RF)`;
     default:
-      return because satisfies never;
+      return step satisfies never;
   }
 }
 
-/** What the verbs about adults and hazards say besides their numbers. */
-export const safetyCommandWords = {
-  adultsNeeds: (): string =>
-    'adults needs a lesson and how many come: pitlore adults FILE --pupils N --ages A-B --framework ID [--json], or pitlore adults --situation FILE.yaml',
-  hazardsNeeds: (): string =>
-    'hazards needs a lesson: pitlore hazards FILE [--json], or pitlore hazards --situation FILE.yaml',
-  notALesson: (file: string): string =>
-    `expected a lesson (.md); received ${quoted(file)}. For a situation: --situation ${file}`,
-  pupilsUnfit: (written: string): string =>
-    `--pupils: expected a whole number up to 100000; received ${quoted(written)}`,
-  agesUnfit: (written: string): string =>
-    `--ages: expected the youngest and the oldest in whole years, as 7-9, none over 18; received ${quoted(written)}`,
-  localUnfit: (written: string): string =>
-    `--local: expected how many children to one adult, 1 to 100; received ${quoted(written)}`,
-  wordUnknown: (option: string, written: string, near: string | null, known: readonly string[]): string =>
-    `--${option}: expected one of ${known.join(', ')}; received ${quoted(written)}${near === null ? '' : `. Did you mean ${near}?`}`,
-  localMissing: (): string =>
-    '--framework local: expected --local N, the figure of your employer, council or district; received none',
-  onlySituation: (): string =>
-    '--situation says all there is to say: expected no lesson, --pupils, --ages, --framework, --local or --setting beside it',
+interface Reckoned {
+  readonly supervisors: number;
+  readonly practitioners: number;
+  readonly totalAdults: number;
+  readonly firstAiders: number;
+}
+
+interface Listed {
+  readonly id: string;
+  readonly name: string;
+  readonly worst: string;
+  readonly who: readonly string[];
+  readonly never: readonly string[];
+  readonly deferTo: string;
+  readonly controls: readonly {
+    readonly level: string;
+    readonly text: string;
+    readonly status: string;
+    readonly source: string;
+  }[];
+}
+
+const bulleted = (lines: readonly string[]): string => lines.map((line) => `  - ${line}\n`).join('');
+
+/** What the verbs `adults` and `hazards` say. */
+export const safetyWords = {
+  first: (): string =>
+    'Local law and your employer’s policy come first. These are floors for planning, never a promise that a visit is safe.',
   adults: (
-    numbers: {
-      readonly supervisors: number;
-      readonly practitioners: number;
-      readonly totalAdults: number;
-      readonly firstAiders: number;
-    },
+    adults: Reckoned,
     because: readonly string[],
+    refused: readonly {
+      readonly id: string;
+      readonly outcome: string;
+      readonly say: string;
+      readonly mend: string;
+    }[],
+    hazards: readonly string[],
   ): string =>
-    `at least ${numbers.totalAdults} adults: ${numbers.supervisors} supervisors, ${numbers.practitioners} practitioners; first aiders: ${numbers.firstAiders}\n${because.map((line) => `  ${line}\n`).join('')}`,
-  refusal: (refusal: {
-    readonly id: string;
-    readonly outcome: string;
-    readonly say: string;
-    readonly mend: string;
-  }): string => `${refusal.id} ${refusal.outcome}: ${refusal.say} ${refusal.mend}\n`,
-  hazard: (hazard: {
-    readonly name: string;
-    readonly who: readonly string[];
-    readonly worst: string;
-    readonly never: readonly string[];
-    readonly controls: readonly (Row & { readonly level: string; readonly text: string })[];
-  }): string =>
-    `${hazard.name} (${hazard.who.join(', ')})\n  worst: ${hazard.worst}\n${hazard.controls
-      .map(({ level, text, status, source }) => `  ${level}: ${text} (${status}: ${source})\n`)
-      .join('')}${hazard.never.map((text) => `  never: ${text}\n`).join('')}`,
-  employerFirst:
-    'Local law and your employer’s policy come first. This is a floor for planning: it does not say that anything is safe.\n',
+    `At least ${adults.totalAdults} adults by the figures chosen: ${adults.supervisors} supervisors, ${adults.practitioners} practitioners. First aiders among them: ${adults.firstAiders}.\n\nBecause\n${bulleted(because)}${
+      refused.length === 0
+        ? ''
+        : `\nRefused or held\n${bulleted(refused.map(({ id, outcome, say, mend }) => `${id} (${outcome}): ${say} ${mend}`))}`
+    }\nHazards\n${bulleted(hazards)}\n`,
+  hazards: (rows: readonly Listed[]): string =>
+    rows
+      .map(
+        ({ name, worst, who, never, deferTo, controls }) =>
+          `${name}\n  who: ${who.join(', ')}\n  worst: ${worst}\n${bulleted(controls.map(({ level, text, status, source }) => `${level}: ${text} (${status}: ${source})`))}${bulleted(never.map((line) => `never: ${line}`))}  who decides: ${deferTo}\n`,
+      )
+      .join('\n'),
+  adultsNeeds: (): string =>
+    'adults needs a lesson and a class, or a situation: pitlore adults FILE --pupils N [--ages A-B] [--framework ID], or pitlore adults --situation FILE.yaml',
+  hazardsNeeds: (): string => 'hazards needs a lesson: pitlore hazards FILE',
+  noDays: (file: string): string =>
+    `${file} is no lesson. Day files are not read yet: describe the day with --situation`,
+  pupilsUnfit: (written: string): string =>
+    `expected a whole number of pupils after --pupils; received "${written}"`,
+  agesUnfit: (written: string): string =>
+    `expected ages from 4 to 16 after --ages, as 7-9; received "${written}"`,
+  settingUnknown: (written: string, known: readonly string[]): string =>
+    `expected a setting: ${known.join(', ')}; received "${written}"`,
+  frameworkUnknown: (written: string, known: readonly string[]): string =>
+    `expected a framework: ${known.join(', ')}; received "${written}"`,
+  localUnfit: (): string =>
+    'the framework "local" needs your own figure: --local CHILDREN-PER-ADULT, a whole number from 1',
 };

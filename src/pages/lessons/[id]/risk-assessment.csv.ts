@@ -1,28 +1,18 @@
 import type { APIRoute, InferGetStaticPropsType } from 'astro';
 import { riskCsv, riskDraft } from '../../../../shared/safety/index.ts';
-import { say } from '../../../../shared/words/index.ts';
-import { safetySheet as words } from '../../../../shared/words/en/safety-sheet.ts';
-import { lessonReport } from '../../../components/lesson-safety.ts';
+import { catalogues } from '../../../../shared/words/index.ts';
+import { lessonSafety } from '../../../components/lesson-safety.ts';
 import { paperPaths } from '../../../loaders/paper-paths.ts';
 
 export const getStaticPaths = paperPaths;
 
-/** Marks the file as UTF-8 for spreadsheets that would guess otherwise. */
-const BYTE_ORDER_MARK = '\uFEFF';
-
-/** The draft as a file to open in a spreadsheet. */
+/** The draft as a table, with what it is and is not in the rows above. */
 export const GET: APIRoute<InferGetStaticPropsType<typeof getStaticPaths>> = ({ props }) => {
   const { plan, library } = props;
-  const rules = library.safety;
-  const above = [
-    words.firstTitle,
-    words.draftTitle,
-    say(words.tableLead, { title: plan.title }),
-    rules.caution.short,
-    rules.caution.neverLine,
-  ];
-  const table = riskCsv(riskDraft(rules, lessonReport(rules, plan)), above);
-  return new Response(`${BYTE_ORDER_MARK}${table}`, {
+  const words = catalogues.en.safetyPapers;
+  const { hazards } = lessonSafety(plan, library, 30);
+  const above = [words.draft, words.first, plan.title, words.marks];
+  return new Response(riskCsv(riskDraft(library.safety, { hazards }), above), {
     headers: { 'content-type': 'text/csv; charset=utf-8' },
   });
 };
