@@ -70,4 +70,8 @@ async function run(argv: readonly string[]): Promise<ExitCode> {
   }
 }
 
+// A reader that has seen enough (head, say) closes the pipe: that is no fault of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
 process.exitCode = await run(process.argv.slice(2));

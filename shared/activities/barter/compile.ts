@@ -13,7 +13,7 @@ import { barterPaper } from '../../words/en/barter-paper.ts';
 import { barterProblems } from '../../words/en/barter-problems.ts';
 import { say } from '../../words/say.ts';
 import type { CompileContext, Compiled } from '../kind.ts';
-import type { BarterActivity, ClassActivity, GatheringActivity } from './activity.ts';
+import type { BarterActivity, ClassDeal, ClassActivity, GatheringActivity } from './activity.ts';
 import { dealFor } from './class-deal.ts';
 import { commonGoods, readGoods, type ReadGoods } from './goods.ts';
 import type { BarterBlock } from './schema.ts';
@@ -23,6 +23,20 @@ const FEWEST_CLASS_GOODS = 4;
 const CLASS_GOODS = 14;
 /** Aimless plays behind the zero of a class that is compiled: a standard error of about 0.001 of the best total. */
 const CLASS_PLAYS = 4_000;
+
+const MOST_DEALS = 20;
+const deals = new Map<string, ClassDeal>();
+
+/** The deal for a class, kept: a lead who types elsewhere in the lesson does not wait for four thousand plays again. */
+function classDeal(rest: Pick<ClassActivity, 'seed' | 'band' | 'goods'>, pupils: number): ClassDeal {
+  const key = JSON.stringify([rest, pupils]);
+  const before = deals.get(key);
+  if (before !== undefined) return before;
+  const dealt = dealFor(rest, pupils, CLASS_PLAYS);
+  if (deals.size >= MOST_DEALS) deals.clear();
+  deals.set(key, dealt);
+  return dealt;
+}
 
 const stopped = (...faults: readonly Fault[]): Compiled<BarterActivity> => ({ activity: null, faults });
 
@@ -112,7 +126,7 @@ function compileClass(
     play: 'class',
     question: block.question ?? barterPaper.classQuestion,
     ...rest,
-    deal: dealFor(rest, written.pupils, CLASS_PLAYS),
+    deal: classDeal(rest, written.pupils),
   };
   return { activity, faults: [] };
 }
