@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, ready, SIZES, test } from './page-under-test.ts';
 
 const LESSONS = [
