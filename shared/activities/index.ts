@@ -2,6 +2,7 @@ import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import { compare } from './compare/kind.ts';
 import { order } from './order/kind.ts';
 import { sort } from './sort/kind.ts';
 
@@ -10,6 +11,7 @@ export type {
   AnswerRow,
   Card,
   CompileContext,
+  ComparedPits,
   Compiled,
   FreeSteps,
   PlayBase,
@@ -19,7 +21,7 @@ export type {
   StepRow,
 } from './kind.ts';
 
-const kinds = { order, sort } as const;
+const kinds = { compare, order, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;

@@ -1,4 +1,5 @@
 import { agesOf } from './en/ages.ts';
+import { compare } from './en/compare.ts';
 import { drawings } from './en/drawings.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { order } from './en/order.ts';
@@ -10,4 +11,6 @@ export { say } from './say.ts';
 export { wordsFor } from './words-for.ts';
 
 /** Every language there is; a second one is a folder like `en` and a line here. */
-export const catalogues = { en: { drawings, help, problemMeanings, order, site, sort, agesOf } } as const;
+export const catalogues = {
+  en: { agesOf, compare, drawings, help, problemMeanings, order, site, sort },
+} as const;

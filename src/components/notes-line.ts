@@ -4,6 +4,13 @@ import { catalogues, say } from '../../shared/words/index.ts';
 const words = catalogues.en.site;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
+  compare: ({ pits, kinds, chance }) =>
+    chance === null
+      ? say(words.notesCompare, {
+          pits: pits.map(({ cut }) => cut.id.replace(/^P/, '')).join(', '),
+          kinds: kinds.length,
+        })
+      : say(words.notesCompareChance, { pairs: chance.pairs.length }),
   order: ({ steps, validOrders }) =>
     say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
   sort: ({ finds, question }) => {
@@ -21,6 +28,7 @@ export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: 
   lines[activity.kind](activity);
 
 const during: Readonly<Record<KindName, string>> = {
+  compare: words.notesDuringCompare,
   order: words.notesDuringOrder,
   sort: words.notesDuringText,
 };

@@ -4,6 +4,7 @@ import { catalogues } from '../../shared/words/index.ts';
 const words = catalogues.en.site;
 
 const notes: { readonly [K in KindName]: readonly string[] } = {
+  compare: [words.notesScoreCompare],
   order: [words.notesScoreOrder],
   sort: [words.notesScore, words.notesPicked],
 };
