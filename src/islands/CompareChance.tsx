@@ -2,7 +2,7 @@ import { useStore } from '@nanostores/preact';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { scoreCompare, type ComparePair } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
-import { isSaid, openCompare } from '../stores/compare.ts';
+import { isSaid, openCompare, type Said } from '../stores/compare.ts';
 import { ChanceRecord } from './ChanceRecord.tsx';
 import { afterOf, alikeOf, beforeOf, chancePlay, questionsOf, saidAlike } from './chance-questions.ts';
 import { Choices } from './Choices.tsx';
@@ -56,8 +56,9 @@ export function CompareChance({ lesson, activity, words, showsWorking }: Compare
     answer: String(step),
     name: say(name),
   }));
-  const canShuffle =
-    pair !== undefined && isSaid(said, alikeOf(pair)) && isSaid(said, beforeOf(pair)) && growing === null;
+  const hasSaid = (answers: Said, asked: ComparePair): boolean =>
+    isSaid(answers, alikeOf(asked)) && isSaid(answers, beforeOf(asked));
+  const canShuffle = pair !== undefined && hasSaid(said, pair) && growing === null;
   const show = (next: number): void => {
     setAt(next);
     moves.tell('');
@@ -134,8 +135,9 @@ export function CompareChance({ lesson, activity, words, showsWorking }: Compare
                     data-move="shuffle"
                     aria-disabled={!canShuffle}
                     onClick={() => {
-                      if (canShuffle) shuffle(pair);
-                      else if (growing === null) moves.tell(say(words.shuffleFirst));
+                      // As the table is now: a switch may press before the last answer has been drawn.
+                      if (hasSaid(store.$table.get().said, pair)) shuffle(pair);
+                      else moves.tell(say(words.shuffleFirst));
                     }}
                   >
                     {growing === null
