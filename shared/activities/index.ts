@@ -1,11 +1,15 @@
 import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
-import type { CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import type { Library } from '../library/library.ts';
+import type { Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import { barter } from './barter/kind.ts';
 import { compare } from './compare/kind.ts';
+import { estimate } from './estimate/kind.ts';
 import { order } from './order/kind.ts';
 import { sort } from './sort/kind.ts';
 
+export { leverTable } from './estimate/lever-table.ts';
 export type {
   ActivityBase,
   AnswerRow,
@@ -17,11 +21,14 @@ export type {
   PlayBase,
   Score,
   Sheet,
+  SheetThing,
   StepCard,
   StepRow,
+  TraderCard,
+  WantCard,
 } from './kind.ts';
 
-const kinds = { compare, order, sort } as const;
+const kinds = { barter, compare, estimate, order, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;
@@ -83,3 +90,7 @@ export const sheetsOf = <K extends KindName>(activity: Activities[K] & { kind: K
 export const shownFinds = <K extends KindName>(
   activity: Activities[K] & { kind: K },
 ): readonly FindToDraw[] => table[activity.kind].shows(activity);
+
+/** What an activity asks, for the claims a lesson makes. */
+export const asksOf = <K extends KindName>(activity: Activities[K] & { kind: K }, library: Library): Asks =>
+  table[activity.kind].asks?.(activity, library) ?? { met: [], things: null };

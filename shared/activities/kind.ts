@@ -5,6 +5,10 @@ import type { Fault } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
 import type { FindToDraw, StepDrawn } from '../drawing/index.ts';
 import type { Library, Site } from '../library/library.ts';
+import type { ActivityBase } from './activity-base.ts';
+import type { EstimateAnswer, EstimateSheet, EstimateTally } from './estimate/sheets.ts';
+
+export type { ActivityBase } from './activity-base.ts';
 
 /** What a kind may look at while it compiles one block. */
 export interface CompileContext {
@@ -14,14 +18,6 @@ export interface CompileContext {
   readonly bands: readonly Band[];
   /** A stream of its own for this block: adding another block never reshuffles it. */
   readonly chance: Stream;
-}
-
-/** What every compiled activity holds, whatever its kind. */
-export interface ActivityBase {
-  readonly id: string;
-  readonly kind: string;
-  readonly title: string;
-  readonly minutes: number;
 }
 
 /** What every play holds: which activity it answers. */
@@ -56,6 +52,36 @@ export interface AnswerRow {
   readonly because: string;
   readonly note: string | null;
   readonly also: readonly { readonly answer: string; readonly because: string }[];
+}
+
+/** A thing that passes from hand to hand, with its words: "2 hides". */
+export interface SheetThing {
+  readonly good: string;
+  readonly words: string;
+}
+
+/** Someone at a gathering, on a card to cut out. */
+export interface TraderCard {
+  readonly name: string;
+  readonly isPupil: boolean;
+  readonly has: readonly SheetThing[];
+  /** Most wanted first, with what a first, second, third matters. */
+  readonly wants: readonly (SheetThing & {
+    /** 1 for what is wanted most; alike where two are wanted alike. */
+    readonly rank: number;
+    readonly worths: readonly number[];
+  })[];
+  /** Swaps only after a gift. */
+  readonly isShut: boolean;
+  /** What is given back for a gift; null where gifts are not taken. */
+  readonly returns: string | null;
+}
+
+/** A pupil's card where a whole class swaps. */
+export interface WantCard {
+  readonly number: number;
+  readonly has: SheetThing & { readonly worth: number };
+  readonly wants: readonly (SheetThing & { readonly worth: number })[];
 }
 
 /** A step's card to cut out. Its letter says nothing of its place; its drawing is named, or null where there is none. */
@@ -148,12 +174,60 @@ export type Sheet =
       /** No answer is fixed: the rows say what the record has, not what is right. */
       readonly isOpen: boolean;
       readonly rows: readonly AnswerRow[];
+    }
+  | EstimateSheet
+  | EstimateTally
+  | EstimateAnswer
+  | {
+      readonly part: 'trader-cards';
+      readonly title: string;
+      /** Numbers stand beside the wants; else their order says all. */
+      readonly showsWorths: boolean;
+      readonly cards: readonly TraderCard[];
+    }
+  | { readonly part: 'want-cards'; readonly title: string; readonly cards: readonly WantCard[] }
+  | {
+      readonly part: 'ledger';
+      readonly title: string;
+      readonly question: string;
+      readonly begins: readonly string[];
+      readonly aim: string;
+      readonly rows: number;
+    }
+  | {
+      readonly part: 'chain-answer';
+      readonly title: string;
+      readonly question: string;
+      readonly par: number;
+      readonly chains: number;
+      /** One of the shortest chains; `takes` is empty for a gift, `gives` for its return. */
+      readonly steps: readonly { readonly with: string; readonly gives: string; readonly takes: string }[];
+    }
+  | {
+      readonly part: 'class-answer';
+      readonly title: string;
+      readonly question: string;
+      readonly pupils: number;
+      readonly possible: boolean;
+      readonly bestTotal: number;
+      readonly aimlessTotal: number;
+      /** Numbers of cards that swap straight, so that all gain. */
+      readonly straight: readonly (readonly number[])[];
+      /** Numbers of cards in the rings of the best exchange. */
+      readonly rings: readonly (readonly number[])[];
     };
 
 /** A compiled activity, or none where a fault is an error. */
 export interface Compiled<Activity> {
   readonly activity: Activity | null;
   readonly faults: readonly Fault[];
+}
+
+/** What a compiled activity asks, for the claims a lesson makes: conditions it meets, and how many things it counts. */
+export interface Asks {
+  readonly met: readonly string[];
+  /** How many things a pupil handles or counts at most; null where none are counted. */
+  readonly things: number | null;
 }
 
 /** The contract every kind meets: four files, one entry in the registry. */
@@ -172,6 +246,8 @@ export interface Kind<
   /** A play by guessing with a stream; the laws hold that its score averages 0. */
   readonly guess: (activity: Activity, chance: Stream) => Play;
   readonly paper: (activity: Activity) => readonly Sheet[];
+  /** What it asks, for the claims a lesson makes; a kind without it meets no condition of its own. */
+  readonly asks?: (activity: Activity, library: Library) => Asks;
   /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
   readonly shows: (activity: Activity) => readonly FindToDraw[];
 }

@@ -7,3 +7,24 @@ export type { FreeGroup, OrderActivity, OrderStep } from './order/activity.ts';
 export { scoreSort, type FindFeedback, type SortScore } from './sort/score.ts';
 export type { SortActivity, SortFind, SortTray } from './sort/activity.ts';
 export type { SortPlay } from './sort/play.ts';
+export { scoreGathering } from './barter/score.ts';
+export { scoreClassPlay } from './barter/score-class-play.ts';
+export { dealFor } from './barter/class-deal.ts';
+export type { BarterActivity, ClassActivity, ClassDeal, GatheringActivity } from './barter/activity.ts';
+export type { BarterPlay } from './barter/play.ts';
+export {
+  classBins,
+  recordChoice,
+  scoreEstimate,
+  type EstimateScore,
+  type EstimateWorking,
+} from './estimate/score.ts';
+export { cellAt, type LeverCell } from './estimate/lever-cell.ts';
+export {
+  ASKS,
+  type Ask,
+  type EstimateActivity,
+  type EstimateTrial,
+  type Lever,
+} from './estimate/activity.ts';
+export type { EstimatePlay } from './estimate/play.ts';

@@ -1,9 +1,10 @@
+import { worldProblems } from '../words/en/world-problems.ts';
 import { explore, MOST_PLACES } from './explore.ts';
 import { gather } from './gathering.ts';
 import { inHand } from './position.ts';
 import { prove, type Proof } from './proof.ts';
 import type { Trader, World } from './world.ts';
-import { listed, type WorldFault } from './world-fault.ts';
+import { error, type WorldFault } from './world-fault.ts';
 
 /** Changes looked at before a mend is given in general words. */
 const MOST_MENDS = 16;
@@ -34,16 +35,13 @@ export function unsolvable(world: World): WorldFault {
   const { aim } = world;
   const holders = world.traders.filter((trader) => (trader.holds[aim] ?? 0) > 0);
   const reached = withinReach(world);
-  const names = listed(holders.map(({ name }) => name));
-  const expected = `a chain of swaps from what you hold to "${aim}"`;
+  const names = holders.map(({ name }) => name);
   const onlyGiven = world.goods.some(({ id, onlyGiven }) => id === aim && onlyGiven);
-  const received = `no chain: ${names} gives "${aim}" for nothing you can come by (${listed(reached)})`;
+  const words = worldProblems.unsolvable(aim, names, reached);
   const first = holders[0];
   const path = first === undefined ? ['aim'] : ['traders', first.id];
-  if (onlyGiven) {
-    const mend = `"${aim}" is only given: let ${names} return it for a gift you can come by, or let it be swapped`;
-    return { code: 'world-unsolvable', grade: 'error', path, expected, received, mend };
-  }
+  if (onlyGiven)
+    return error({ code: 'world-unsolvable', path, ...words, mend: worldProblems.mendOnlyGiven(aim, names) });
   const candidates = holders.flatMap((holder) => {
     const held = holder.holds[aim] ?? 0;
     const keep = holder.wants[aim]?.[held - 1] ?? 0;
@@ -57,20 +55,11 @@ export function unsolvable(world: World): WorldFault {
       const { solvable, par } = prove(withWant(world, holder, good, worths), MOST_PLACES_MEND);
       if (solvable !== true || par === null || par < shortest) continue;
       const now = holder.wants[good]?.[has] ?? 0;
-      const much = has === 0 ? `"${good}"` : `one more "${good}" (number ${has + 1})`;
-      const mend = `let ${holder.name} want ${much} at ${least} or more (now ${now}): then "${aim}" is ${par} ${par === 1 ? 'handover' : 'handovers'} away`;
-      return {
-        code: 'world-unsolvable',
-        grade: 'error',
-        path: ['traders', holder.id, 'wants'],
-        expected,
-        received,
-        mend,
-      };
+      const mend = worldProblems.mendWant(holder.name, { good, has, least, now }, aim, par);
+      return error({ code: 'world-unsolvable', path: ['traders', holder.id, 'wants'], ...words, mend });
     }
   }
-  const mend = `let ${names} want something you can come by more than "${aim}", and let it be worth less to you than "${aim}"`;
-  return { code: 'world-unsolvable', grade: 'error', path, expected, received, mend };
+  return error({ code: 'world-unsolvable', path, ...words });
 }
 
 /** One straight swap and it is done: no chain to discover. */
@@ -78,32 +67,12 @@ export function trivialChain(world: World, proof: Proof): WorldFault {
   const straight = proof.example?.[0];
   const trader = world.traders.find(({ id }) => id === straight?.with);
   const good = straight?.give[0];
-  const expected = 'a chain of two handovers or more';
-  const received = `one handover: ${trader?.name ?? 'a trader'} gives "${world.aim}" for ${listed(straight?.give ?? [])}`;
-  if (trader === undefined || good === undefined) {
-    return {
-      code: 'world-trivial',
-      grade: 'error',
-      path: ['aim'],
-      expected,
-      received,
-      mend: 'put one more trader between you and the aim',
-    };
-  }
+  const words = worldProblems.chainTrivial(trader?.name ?? null, world.aim, straight?.give ?? []);
+  if (trader === undefined || good === undefined)
+    return error({ code: 'world-trivial', path: ['aim'], ...words });
   const { par } = prove(withWant(world, trader, good, [0]), MOST_PLACES_MEND);
-  const then =
-    par !== null && par > 1
-      ? `: then it takes ${par}`
-      : ', and let somebody else take it for a thing that is wanted instead';
-  const mend = `let ${trader.name} not want "${good}"${then}`;
-  return {
-    code: 'world-trivial',
-    grade: 'error',
-    path: ['traders', trader.id, 'wants', good],
-    expected,
-    received,
-    mend,
-  };
+  const mend = worldProblems.mendTrivial(trader.name, good, par);
+  return error({ code: 'world-trivial', path: ['traders', trader.id, 'wants', good], ...words, mend });
 }
 
 /** More than can be looked at: nothing can be promised of it. */
@@ -111,7 +80,5 @@ export const tooLarge = (proof: Proof): WorldFault => ({
   code: 'world-too-large',
   grade: proof.par === null ? 'error' : 'caution',
   path: ['traders'],
-  expected: `at most ${MOST_PLACES} positions that can come about`,
-  received: `more than ${proof.positions - 1}`,
-  mend: 'let traders want fewer things, hold fewer of each, or let a swap be one for one',
+  ...worldProblems.tooManyPositions(MOST_PLACES, proof.positions - 1),
 });

@@ -1,3 +1,4 @@
+import { worldProblems } from '../words/en/world-problems.ts';
 import type { World } from './world.ts';
 import { error, type WorldFault } from './world-fault.ts';
 
@@ -14,44 +15,20 @@ export function checkSize(world: World): WorldFault[] {
     ['traders', world.traders.length, MOST_TRADERS],
   ] as const) {
     if (count > most) {
-      const mend = `leave some ${key} out`;
-      faults.push(
-        error({
-          code: 'world-too-large',
-          path: [key],
-          expected: `at most ${most} ${key}`,
-          received: `${count}`,
-          mend,
-        }),
-      );
+      const words = worldProblems.tooManyOf(key, count, most);
+      faults.push(error({ code: 'world-too-large', path: [key], ...words }));
     }
   }
   const { bundle } = world;
   if (!Number.isInteger(bundle) || bundle < 1 || bundle > MOST_BUNDLE) {
-    const expected = `a whole number from 1 to ${MOST_BUNDLE}`;
-    faults.push(
-      error({
-        code: 'count-unfit',
-        path: ['bundle'],
-        expected,
-        received: `${bundle}`,
-        mend: `write ${expected}`,
-      }),
-    );
+    const words = worldProblems.bundleUnfit(bundle, MOST_BUNDLE);
+    faults.push(error({ code: 'count-unfit', path: ['bundle'], ...words }));
   }
   for (const { id, spoilsAfter } of world.goods) {
     if (spoilsAfter === null || (Number.isInteger(spoilsAfter) && spoilsAfter >= 1 && spoilsAfter <= 99))
       continue;
-    const expected = 'a whole number of handovers from 1 to 99';
-    faults.push(
-      error({
-        code: 'count-unfit',
-        path: ['goods', id, 'spoils-after'],
-        expected,
-        received: `${spoilsAfter}`,
-        mend: `write ${expected}`,
-      }),
-    );
+    const words = worldProblems.spoilsUnfit(spoilsAfter);
+    faults.push(error({ code: 'count-unfit', path: ['goods', id, 'spoils-after'], ...words }));
   }
   return faults;
 }

@@ -20,6 +20,7 @@ export { RULES, type Rule } from './rules.ts';
 export { scoreChain, type ChainScore, type Standard } from './score-chain.ts';
 export { aimlessClassShare, aimlessEnd, scoreClass, type ClassScore } from './score-class.ts';
 export { shorterChain, type Shorter } from './shorter.ts';
+export { standing, type Standing } from './standing.ts';
 export { topTradingCycles, type Ring, type TopTradingCycles } from './top-trading-cycles.ts';
 export { unseenRings, type RingSwap } from './unseen-rings.ts';
 export type { Good, Handover, Holding, Trader, Wants, World } from './world.ts';

@@ -23,12 +23,17 @@ const PLAYS = 400;
  * What aimless straight swaps get of the best total, on average: two who would both gain swap, any such two as likely,
  * until there are none. Estimated from seeded plays, the same for the same cards.
  */
-export function aimlessClassShare(cards: readonly Card[], bestTotal: number): number {
+export function aimlessClassShare(cards: readonly Card[], bestTotal: number, plays = PLAYS): number {
   if (bestTotal <= 0) return 1;
   const chance = stream('aimless-class');
+  const room = roomOf(cards);
+  const { size, worth } = room;
+  const start = cards.reduce((sum, card) => sum + worthTo(card, card.holds), 0);
   let sum = 0;
-  for (let play = 0; play < PLAYS; play += 1) sum += gainsOf(cards, aimlessEnd(cards, chance)) / bestTotal;
-  return sum / PLAYS;
+  for (let play = 0; play < plays; play += 1) {
+    for (const [pupil, thing] of wander(room, chance).entries()) sum += worth[pupil * size + thing] ?? 0;
+  }
+  return (sum / plays - start) / bestTotal;
 }
 
 /** True when some aimless play misses the best total, in so few plays: then it matters who swaps with whom. */
@@ -43,27 +48,44 @@ export function mattersWhoSwaps(
   return false;
 }
 
-/** The goods in hand when aimless straight swaps have come to an end, card by card. */
-export function aimlessEnd(cards: readonly Card[], chance: Pick<Stream, 'next'>): string[] {
-  // Things are told by the card they came with: worth[pupil][thing].
-  const worth = cards.map((card) => cards.map((other) => worthTo(card, other.holds)));
-  const hands = [...cards.keys()];
-  const gains = (one: number, other: number): boolean =>
-    (worth[one]?.[hands[other] ?? -1] ?? 0) > (worth[one]?.[hands[one] ?? -1] ?? 0);
+/** What each pupil thinks of each thing, things told by the card they came with: `worth[pupil * size + thing]`. */
+interface Room {
+  readonly size: number;
+  readonly worth: Float64Array;
+}
+
+function roomOf(cards: readonly Card[]): Room {
+  const size = cards.length;
+  const worth = Float64Array.from(cards.flatMap((card) => cards.map((other) => worthTo(card, other.holds))));
+  return { size, worth };
+}
+
+/** The things in hand when aimless straight swaps have come to an end, pupil by pupil. */
+function wander({ size, worth }: Room, chance: Pick<Stream, 'next'>): number[] {
+  const hands = Array.from({ length: size }, (_, pupil) => pupil);
+  const own = hands.map((pupil) => worth[pupil * size + pupil] ?? 0);
   for (;;) {
-    const pairs: (readonly [number, number])[] = [];
-    for (let one = 0; one < hands.length; one += 1) {
-      for (let other = one + 1; other < hands.length; other += 1) {
-        if (gains(one, other) && gains(other, one)) pairs.push([one, other]);
+    const pairs: number[] = [];
+    for (let one = 0; one < size; one += 1) {
+      for (let other = one + 1; other < size; other += 1) {
+        const isBetter =
+          (worth[one * size + (hands[other] ?? 0)] ?? 0) > (own[one] ?? 0) &&
+          (worth[other * size + (hands[one] ?? 0)] ?? 0) > (own[other] ?? 0);
+        if (isBetter) pairs.push(one * size + other);
       }
     }
-    if (pairs.length === 0) return hands.map((thing) => cards[thing]?.holds ?? '');
-    const [one, other] = pick(chance, pairs);
-    const held = hands[one] ?? -1;
-    hands[one] = hands[other] ?? -1;
-    hands[other] = held;
+    if (pairs.length === 0) return hands;
+    const chosen = pick(chance, pairs);
+    const one = Math.floor(chosen / size);
+    const other = chosen % size;
+    [hands[one], hands[other]] = [hands[other] ?? 0, hands[one] ?? 0];
+    for (const pupil of [one, other]) own[pupil] = worth[pupil * size + (hands[pupil] ?? 0)] ?? 0;
   }
 }
+
+/** The goods in hand when aimless straight swaps have come to an end, card by card. */
+export const aimlessEnd = (cards: readonly Card[], chance: Pick<Stream, 'next'>): string[] =>
+  wander(roomOf(cards), chance).map((thing) => cards[thing]?.holds ?? '');
 
 const gainsOf = (cards: readonly Card[], ends: readonly string[]): number =>
   cards.reduce((sum, card, index) => sum + worthTo(card, ends[index] ?? '') - worthTo(card, card.holds), 0);

@@ -45,14 +45,6 @@ export const error = (fault: Omit<WorldFault, 'grade'>): WorldFault => ({ grade:
 /** A fault that can be lived with. */
 export const caution = (fault: Omit<WorldFault, 'grade'>): WorldFault => ({ grade: 'caution', ...fault });
 
-/** Some ids in a sentence: `hide, pot and axe`; the first eight where there are more. */
-export function listed(ids: readonly string[]): string {
-  const shown = ids.slice(0, 8);
-  const more = ids.length - shown.length;
-  if (more > 0) return `${shown.join(', ')} and ${more} more`;
-  return shown.length < 2 ? (shown[0] ?? 'nothing') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`;
-}
-
 /** Where a trader stands in a world file. */
 export const placeOfTrader = (pupilId: string, traderId: string): readonly string[] =>
   traderId === pupilId ? ['you'] : ['traders', traderId];

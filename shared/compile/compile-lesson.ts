@@ -11,9 +11,11 @@ import {
   type LessonBlock,
   type Problem,
 } from '../lesson/index.ts';
+import { reaches, type ActivityFacts, type JudgedClaim, type LessonFacts } from '../curriculum/index.ts';
 import type { Library, Site } from '../library/library.ts';
 import { fileWords } from '../words/en/problems.ts';
-import type { Plan, PlanPart } from './plan.ts';
+import { checkClaims, factsOf, lessonFacts, vouchFaults } from './check-claims.ts';
+import type { Plan, PlanClaim, PlanPart } from './plan.ts';
 
 export interface CompiledLesson {
   /** Null where a problem is an error. */
@@ -22,6 +24,10 @@ export interface CompiledLesson {
   readonly problems: readonly Problem[];
   /** The title, where the head could be read, so that a page can name a lesson that does not compile. */
   readonly title: string | null;
+  /** Each claim of the head, earned or not; [] where the head or the site could not be read. */
+  readonly claims: readonly JudgedClaim[];
+  /** What the lesson asks, for claims it could make; null where the head or the site could not be read. */
+  readonly facts: LessonFacts | null;
 }
 
 interface Named {
@@ -43,6 +49,27 @@ function nameBlocks(lesson: Lesson): readonly Named[] {
     return [{ id: own ?? `${block.kindName}-${count}`, kindName: block.kindName, block }];
   });
 }
+
+/** An earned claim as papers and pages show it. */
+const planClaim = ({ outcome, grade, framework, known, evidence }: JudgedClaim): readonly PlanClaim[] =>
+  framework === null || known === null
+    ? []
+    : [
+        {
+          outcome,
+          code: known.code,
+          framework: framework.id,
+          frameworkName: framework.name,
+          stage: framework.stages.find(({ id }) => id === known.stage)?.label ?? known.stage,
+          subject: known.subject,
+          summary: known.summary,
+          status: known.status,
+          source: framework.sources.find(({ id }) => id === known.source.ref)?.citation ?? known.source.ref,
+          sourceAt: known.source.at,
+          grade,
+          evidence: evidence.filter((row) => reaches(row.grade, grade)),
+        },
+      ];
 
 function siteFault(written: string, sites: readonly Site[]): Fault {
   const known = sites.map(({ id }) => id);
@@ -91,6 +118,9 @@ export function compileLesson(file: string, text: string, library: Library, seed
   }
   const activities: Activity[] = [];
   const ids = new Map<LessonBlock, string>();
+  const asked: ActivityFacts[] = [];
+  let claims: readonly JudgedClaim[] = [];
+  let facts: LessonFacts | null = null;
   if (head !== null && site !== undefined) {
     const chance = stream(seed);
     const seen = new Set<string>();
@@ -118,15 +148,23 @@ export function compileLesson(file: string, text: string, library: Library, seed
       problems.push(...placeFaults(source, faults, block.locate));
       if (activity === null) continue;
       activities.push(activity);
+      // Every kind's schema has the keys of the block base, vouched among them.
+      const { vouched = [] } = block.value as { readonly vouched?: readonly string[] };
+      problems.push(...placeFaults(source, vouchFaults(vouched, library.curricula), block.locate));
+      asked.push(factsOf(activity, vouched, library));
       ids.set(block, id);
       problems.push(...placeFaults(source, lengthFaults(activity, lesson, library), block.locate));
     }
     problems.push(...placeFaults(source, minutesFaults(lesson, activities), lesson.locateHead));
+    facts = lessonFacts(head, site, asked);
+    const checked = checkClaims(head.claims ?? [], facts, library.curricula, !hasErrors(problems));
+    claims = checked.judged;
+    problems.push(...placeFaults(source, checked.faults, lesson.locateHead));
   }
   const sorted = problems.toSorted(byPlace);
   const title = head?.title ?? null;
   if (head === null || site === undefined || hasErrors(sorted))
-    return { plan: null, problems: sorted, title };
+    return { plan: null, problems: sorted, title, claims, facts };
   const parts = lesson.parts.flatMap((part): readonly PlanPart[] => {
     if (part.part === 'prose') return [part];
     const id = ids.get(part.block);
@@ -155,6 +193,7 @@ export function compileLesson(file: string, text: string, library: Library, seed
     },
     parts,
     activities,
+    claims: claims.flatMap(planClaim),
   };
-  return { plan, problems: sorted, title };
+  return { plan, problems: sorted, title, claims, facts };
 }

@@ -1,2 +1,2 @@
 export { compileLesson, type CompiledLesson } from './compile-lesson.ts';
-export type { Plan, PlanPart } from './plan.ts';
+export type { Plan, PlanClaim, PlanPart } from './plan.ts';

@@ -1,4 +1,5 @@
 import type { Activity } from '../activities/index.ts';
+import type { ClaimGrade, Evidence } from '../curriculum/index.ts';
 import type { Band } from '../library/bands.ts';
 import type { Status } from '../library/status.ts';
 
@@ -6,6 +7,23 @@ import type { Status } from '../library/status.ts';
 export type PlanPart =
   | { readonly part: 'prose'; readonly html: string }
   | { readonly part: 'activity'; readonly activity: string };
+
+/** A claim the lesson earns: what is asked, by whom, and the activities that show it. */
+export interface PlanClaim {
+  readonly outcome: string;
+  /** The publisher's code; null where it has none. */
+  readonly code: string | null;
+  readonly framework: string;
+  readonly frameworkName: string;
+  readonly stage: string;
+  readonly subject: string;
+  readonly summary: string;
+  readonly status: Status;
+  readonly source: string;
+  readonly sourceAt: string;
+  readonly grade: ClaimGrade;
+  readonly evidence: readonly Evidence[];
+}
 
 /** A compiled lesson: plain JSON, complete; everything downstream reads only this. */
 export interface Plan {
@@ -31,4 +49,5 @@ export interface Plan {
   };
   readonly parts: readonly PlanPart[];
   readonly activities: readonly Activity[];
+  readonly claims: readonly PlanClaim[];
 }

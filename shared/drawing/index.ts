@@ -1,5 +1,6 @@
 export { describeFind, type Description } from './describe-find.ts';
 export { drawFind, type DrawFindOptions } from './draw-find.ts';
+export { drawGood } from './draw-good.ts';
 export { INKS, type Ink } from './mark.ts';
 export { drawPitPlan } from './draw-pit-plan.ts';
 export { drawPitSection } from './draw-pit-section.ts';

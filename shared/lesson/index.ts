@@ -2,6 +2,7 @@ export { readLesson, LONGEST_LESSON, type Lesson, type LessonBlock, type LessonP
 export { lessonHead, type LessonHead } from './lesson-head.ts';
 export { lineMap, type LineMap, type Point } from './point.ts';
 export { nearest } from './nearest.ts';
+export { readPassages, type Passage } from './passages.ts';
 export { placeFaults, problemAt, type Locate, type SourceText } from './place-faults.ts';
 export {
   byPlace,

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { CLAIM_GRADES } from '../curriculum/index.ts';
 import { BANDS } from '../library/bands.ts';
 
 /** The head of a lesson file, as a lead writes it. */
@@ -8,6 +9,16 @@ export const lessonHead = z.strictObject({
   site: z.string().min(1).describe('The id of the site whose finds it uses'),
   bands: z.array(z.enum(BANDS)).min(1).max(BANDS.length).describe('The age bands it is for'),
   minutes: z.int().min(5).max(180).describe('How long the whole lesson takes, in minutes'),
+  claims: z
+    .array(
+      z.strictObject({
+        outcome: z.string().min(1).describe('The id or code of an outcome'),
+        grade: z.enum(CLAIM_GRADES).describe('How far the lesson goes towards it'),
+      }),
+    )
+    .max(60)
+    .optional()
+    .describe('The outcomes the lesson practises, teaches or touches'),
   language: z.literal('en').optional().describe('The language of its words'),
 });
 

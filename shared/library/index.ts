@@ -11,15 +11,23 @@ export {
   type Source,
   type Vocabulary,
 } from './library.ts';
+export type { MakingEvidence, MakingSource } from './making-evidence.ts';
 export { drawable } from './drawable.ts';
 export { readBands } from './read-bands.ts';
+export { readClaimRules } from './read-claim-rules.ts';
+export { readComparisons, type Comparison } from './read-comparisons.ts';
 export { readCounts } from './read-counts.ts';
 export { readCsv } from './read-csv.ts';
 export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
+export { readFramework } from './read-framework.ts';
+export { readMakingFigures } from './read-making-figures.ts';
+export { readHazards } from './read-hazards.ts';
+export { readSituation } from './read-situation.ts';
 export { readSite, siteFile, type TableText } from './read-site.ts';
 export { readSources } from './read-sources.ts';
 export { readStepsFile, type StepsFile } from './read-steps.ts';
 export { readVocabulary } from './read-vocabulary.ts';
+export { readWorld, worldFrom } from './read-world.ts';
 export { readYamlFile, type ReadFile } from './read-yaml-file.ts';
 export { slug } from './slug.ts';
 export { STATUSES, type Status } from './status.ts';

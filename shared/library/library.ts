@@ -1,4 +1,8 @@
+import type { Curricula } from '../curriculum/index.ts';
 import type { Band } from './bands.ts';
+import type { MakingEvidence } from './making-evidence.ts';
+import type { Comparison } from './read-comparisons.ts';
+import type { SafetyRules } from '../safety/rules.ts';
 import type { Status } from './status.ts';
 
 /** The attributes of a find a lesson may sort by; each has its values in the vocabulary. */
@@ -104,6 +108,8 @@ export interface AttributeWords {
 }
 
 export interface Material extends Term {
+  /** A rock, not bone, wood, clay or metal. */
+  readonly isRock: boolean;
   readonly densityGPerCm3: { readonly value: number; readonly status: Status } | null;
 }
 
@@ -132,6 +138,9 @@ export interface BandLimits {
   readonly finds: number;
   readonly secondsPerFind: number;
   readonly readsAlone: boolean;
+  /** The highest Flesch–Kincaid grade of what is read alone; null where an adult reads, or nothing is said. */
+  readonly readingGradeMost: number | null;
+  readonly wordsPerSentence: number | null;
   readonly status: Status;
 }
 
@@ -141,4 +150,11 @@ export interface Library {
   readonly vocabulary: Vocabulary;
   readonly bands: readonly BandLimits[];
   readonly sources: readonly Source[];
+  readonly curricula: Curricula;
+  /** What the making model works from; null where there are no figures, or where they cannot be read. */
+  readonly making: MakingEvidence | null;
+  /** Stretches of time a child can hold, rising; [] where there are none. */
+  readonly comparisons: readonly Comparison[];
+  /** Hazards, controls, ratios, stations, refusals. */
+  readonly safety: SafetyRules;
 }

@@ -18,6 +18,8 @@ const bandsFile = z.strictObject({
         finds: count,
         'seconds-per-find': count,
         'reads-alone': z.boolean(),
+        'reading-grade-most': z.number().optional(),
+        'words-per-sentence': count.optional(),
         status: z.enum(STATUSES),
       })
       .transform((limits): BandLimits => ({
@@ -29,6 +31,8 @@ const bandsFile = z.strictObject({
         finds: limits.finds,
         secondsPerFind: limits['seconds-per-find'],
         readsAlone: limits['reads-alone'],
+        readingGradeMost: limits['reading-grade-most'] ?? null,
+        wordsPerSentence: limits['words-per-sentence'] ?? null,
         status: limits.status,
       })),
   ),

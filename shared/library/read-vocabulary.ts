@@ -28,6 +28,7 @@ const vocabularyFile = z.strictObject({
       signs: z.partialRecord(attributeWord, z.string()).optional(),
     }),
   ),
+  rocks: z.array(z.string()).optional(),
   densities: z.array(
     z.strictObject({ material: z.string(), value: z.number().positive(), status: z.enum(STATUSES) }),
   ),
@@ -54,12 +55,13 @@ export function readVocabulary(file: string, text: string): ReadFile<Vocabulary>
     question: words.question,
     values: words.id === 'object-type' ? objectTypes : words.values.map(known),
   }));
-  const densities = read.value.densities;
+  const { densities, rocks = [] } = read.value;
   const materials = (attributes.find(({ id }) => id === 'material')?.values ?? []).map(
     (material): Material => {
       const density = densities.find((entry) => entry.material === material.id);
       return {
         ...material,
+        isRock: rocks.includes(material.id),
         densityGPerCm3: density === undefined ? null : { value: density.value, status: density.status },
       };
     },

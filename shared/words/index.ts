@@ -1,16 +1,41 @@
 import { agesOf } from './en/ages.ts';
+import { barter } from './en/barter.ts';
+import { barterClass } from './en/barter-class.ts';
+import { barterPaper } from './en/barter-paper.ts';
+import { barterRefusals } from './en/barter-refusals.ts';
 import { compare } from './en/compare.ts';
 import { drawings } from './en/drawings.ts';
+import { estimatePapers } from './en/estimate-papers.ts';
+import { estimate } from './en/estimate.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { order } from './en/order.ts';
+import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
 
+export { draftHead, signLines } from './en/safety-papers.ts';
 export type { Entry, Template, Words } from './entry.ts';
 export { say } from './say.ts';
+export { tellNumber } from './tell-number.ts';
 export { wordsFor } from './words-for.ts';
 
 /** Every language there is; a second one is a folder like `en` and a line here. */
 export const catalogues = {
-  en: { agesOf, compare, drawings, help, problemMeanings, order, site, sort },
+  en: {
+    barter,
+    barterClass,
+    barterPaper,
+    barterRefusals,
+    compare,
+    drawings,
+    estimate,
+    estimatePapers,
+    help,
+    problemMeanings,
+    order,
+    safetyPapers,
+    site,
+    sort,
+    agesOf,
+  },
 } as const;

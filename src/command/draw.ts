@@ -24,7 +24,7 @@ export async function draw(argv: readonly string[], io: Io): Promise<ExitCode> {
     io.complain(commandWords.drawNeeds(VIEWS));
     return 2;
   }
-  const { library } = await readLibrary(values.content ?? join(io.home, 'content'));
+  const { library } = await readLibrary(values.content ?? join(io.home, 'content'), join(io.home, 'content'));
   const finds = library.sites.flatMap(({ pits }) => pits.flatMap((pit) => pit.finds));
   const find = finds.find((candidate) => candidate.id === id);
   if (find === undefined) {

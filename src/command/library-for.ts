@@ -7,12 +7,13 @@ import type { Io } from './io.ts';
  * folder), or one named, or else the product's own.
  */
 export async function libraryFor(file: string, named: string | undefined, io: Io): Promise<LoadedLibrary> {
-  if (named !== undefined) return readLibrary(named);
+  const own = join(io.home, 'content');
+  if (named !== undefined) return readLibrary(named, own);
   let folder = dirname(resolve(file));
   for (;;) {
-    if (await io.exists(join(folder, 'vocabulary.yaml'))) return readLibrary(folder);
+    if (await io.exists(join(folder, 'vocabulary.yaml'))) return readLibrary(folder, own);
     const above = dirname(folder);
-    if (above === folder) return readLibrary(join(io.home, 'content'));
+    if (above === folder) return readLibrary(own, own);
     folder = above;
   }
 }

@@ -2,27 +2,37 @@ import { access, readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { nearest } from '../../shared/lesson/index.ts';
+import { adults } from './adults.ts';
 import { alike } from './alike.ts';
 import { check } from './check.ts';
+import { claims } from './claims.ts';
 import { compile } from './compile.ts';
+import { hazards } from './hazards.ts';
+import { coverage } from './coverage.ts';
 import { hours } from './hours.ts';
 import { draw } from './draw.ts';
 import { fair } from './fair.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { orders } from './orders.ts';
+import { reading } from './reading.ts';
 import { score } from './score.ts';
 import { swap } from './swap.ts';
 
 const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promise<ExitCode>>> = {
+  adults,
   alike,
   check,
+  claims,
   compile,
+  coverage,
   draw,
   fair,
+  hazards,
   hours,
   new: newLesson,
   orders,
+  reading,
   score,
   swap,
 };
@@ -60,4 +70,8 @@ async function run(argv: readonly string[]): Promise<ExitCode> {
   }
 }
 
+// A reader that has seen enough (head, say) closes the pipe: that is no fault of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
 process.exitCode = await run(process.argv.slice(2));

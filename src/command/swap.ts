@@ -1,9 +1,8 @@
 import { parseArgs } from 'node:util';
 import { checkWorld, swapAnswer } from '../../shared/bartering/index.ts';
 import { hasErrors } from '../../shared/lesson/index.ts';
-import { BANDS } from '../../shared/library/index.ts';
+import { BANDS, readWorld } from '../../shared/library/index.ts';
 import { barterCommandWords } from '../../shared/words/en/barter-command.ts';
-import { readWorld } from '../loaders/read-world.ts';
 import type { ExitCode, Io } from './io.ts';
 import { showProblem } from './show-problem.ts';
 

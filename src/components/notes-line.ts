@@ -2,6 +2,7 @@ import type { ActivityOf, KindName } from '../../shared/activities/index.ts';
 import { catalogues, say } from '../../shared/words/index.ts';
 
 const words = catalogues.en.site;
+const estimateWords = catalogues.en.estimatePapers;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
   compare: ({ pits, kinds, chance }) =>
@@ -11,6 +12,14 @@ const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } =
           kinds: kinds.length,
         })
       : say(words.notesCompareChance, { pairs: chance.pairs.length }),
+  barter: (activity) => {
+    const { barterPaper } = catalogues.en;
+    if (activity.play === 'class') return say(barterPaper.notesClass, { pupils: activity.deal.cards.length });
+    const { world, par } = activity;
+    const aim = world.goods.find(({ id }) => id === world.aim)?.one ?? world.aim;
+    return say(barterPaper.notesGathering, { count: world.traders.length, aim, par });
+  },
+  estimate: ({ question }) => say(estimateWords.notesEstimate, { question }),
   order: ({ steps, validOrders }) =>
     say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
   sort: ({ finds, question }) => {
@@ -29,6 +38,8 @@ export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: 
 
 const during: Readonly<Record<KindName, string>> = {
   compare: words.notesDuringCompare,
+  barter: catalogues.en.barterPaper.notesDuring,
+  estimate: estimateWords.notesDuring,
   order: words.notesDuringOrder,
   sort: words.notesDuringText,
 };

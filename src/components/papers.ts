@@ -8,4 +8,6 @@ export const papers = [
   { path: 'cards', name: words.cards },
   { path: 'pupil-sheet', name: words.pupilSheet },
   { path: 'answers', name: words.answers },
+  { path: 'safety', name: catalogues.en.safetyPapers.safety },
+  { path: 'risk-assessment', name: catalogues.en.safetyPapers.assessment },
 ] as const;

@@ -5,6 +5,8 @@ const words = catalogues.en.site;
 
 const notes: { readonly [K in KindName]: readonly string[] } = {
   compare: [words.notesScoreCompare],
+  barter: [catalogues.en.barterPaper.notesScore],
+  estimate: [catalogues.en.estimatePapers.notesScore],
   order: [words.notesScoreOrder],
   sort: [words.notesScore, words.notesPicked],
 };

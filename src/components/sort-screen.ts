@@ -53,8 +53,8 @@ export function sortScreen(
     activity,
     words: wordsFor(catalogues.en.sort, band),
     plan: view,
-    seen: Object.fromEntries(activity.finds.map(({ id, drawing }) => [id, describeFind(drawing).blind])),
     showsWorking: plan.bands.some((each) => SHOWS_WORKING[each]),
+    seen: Object.fromEntries(activity.finds.map(({ id, drawing }) => [id, describeFind(drawing).blind])),
     attributes: Object.fromEntries(library.vocabulary.attributes.map(({ id, label }) => [id, label])),
   };
   return { props, symbols };

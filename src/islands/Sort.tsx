@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useMemo, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { scoreSort } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import { answered, openSort } from '../stores/sort.ts';
@@ -19,6 +19,7 @@ export function Sort({ lesson, activity, words, plan, seen, showsWorking, attrib
     () => openSort(lesson, activity, (number) => say(words.trayDefault, { number })),
     [lesson, activity.id],
   );
+  useLayoutEffect(() => store.pickUp(), [store]);
   const table = useStore(store.$table);
   const root = useRef<HTMLDivElement>(null);
   const trays = activity.ownTrays ? table.ownTrays.map((tray) => ({ ...tray, hint: '' })) : activity.trays;

@@ -1,8 +1,10 @@
+import { existsSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
 import {
   readBands,
+  readHazards,
   readSite,
   readSources,
   readVocabulary,
@@ -10,6 +12,8 @@ import {
   type Site,
   type TableText,
 } from '../../shared/library/index.ts';
+import { readCurricula } from './read-curricula.ts';
+import { readFigures } from './read-figures.ts';
 
 /** A library read from a folder, with all that is wrong in its files. Files with errors are left out. */
 export interface LoadedLibrary {
@@ -43,19 +47,21 @@ async function readSites(
 }
 
 /**
- * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml` and `sites/` of a content folder.
+ * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `figures/`, `hazards/visits.yaml` and `sites/` of a content folder.
  *
+ * @param productContent Where the product's own content is: its figures, hazards and curricula serve where the folder has none.
  * @throws Error when the vocabulary, the bands or the sources cannot be read at all: nothing works without them.
  */
-export async function readLibrary(folder: string): Promise<LoadedLibrary> {
+export async function readLibrary(folder: string, productContent = folder): Promise<LoadedLibrary> {
   const read = async <Value>(
     name: string,
     reader: (
       file: string,
       text: string,
     ) => { readonly value: Value | null; readonly problems: readonly Problem[] },
+    root = folder,
   ): Promise<{ readonly value: Value; readonly problems: readonly Problem[] }> => {
-    const file = join(folder, name);
+    const file = join(root, name);
     const { value, problems } = reader(file, await readFile(file, 'utf8'));
     if (value === null || hasErrors(problems)) {
       const first = problems[0];
@@ -66,15 +72,37 @@ export async function readLibrary(folder: string): Promise<LoadedLibrary> {
     }
     return { value, problems };
   };
-  const [vocabulary, bands, sources] = await Promise.all([
+  const [vocabulary, bands, sources, safety] = await Promise.all([
     read('vocabulary.yaml', readVocabulary),
     read('bands.yaml', readBands),
     read('sources.yaml', readSources),
+    // A lead's own folder need not hold hazards: those of the product rule, and are never silently none.
+    read(
+      'hazards/visits.yaml',
+      readHazards,
+      existsSync(join(folder, 'hazards/visits.yaml')) ? folder : productContent,
+    ),
   ]);
-  const rest = { vocabulary: vocabulary.value, bands: bands.value, sources: sources.value };
+  const { figures, problems: figureProblems } = await readFigures(folder, productContent);
+  const { curricula, problems: claimProblems } = await readCurricula(folder, productContent);
+  const rest = {
+    vocabulary: vocabulary.value,
+    bands: bands.value,
+    sources: sources.value,
+    ...figures,
+    safety: safety.value,
+    curricula,
+  };
   const { sites, problems } = await readSites(join(folder, 'sites'), rest);
   return {
     library: { ...rest, sites },
-    problems: [...vocabulary.problems, ...bands.problems, ...sources.problems, ...problems],
+    problems: [
+      ...vocabulary.problems,
+      ...bands.problems,
+      ...sources.problems,
+      ...figureProblems,
+      ...claimProblems,
+      ...problems,
+    ],
   };
 }

@@ -9,7 +9,7 @@ export interface SiteContent {
 }
 
 async function load(folder: string): Promise<SiteContent> {
-  const { library } = await readLibrary(folder);
+  const { library } = await readLibrary(folder, 'content');
   return { library, lessons: await readLessons(join(folder, 'lessons'), library) };
 }
 

@@ -27,6 +27,8 @@ export interface SortTable extends z.infer<typeof stored> {
 /** The table of one sort and everything that may be done on it. */
 export interface SortStore {
   readonly $table: ReadableAtom<SortTable>;
+  /** Goes on from what was kept on this device: after the page's own markup has been taken over as it was drawn. */
+  readonly pickUp: () => void;
   readonly lift: (find: string) => void;
   readonly place: (tray: string) => void;
   readonly putBack: () => void;
@@ -72,15 +74,14 @@ function fitting(activity: SortActivity, state: z.infer<typeof stored>): z.infer
   return { ...state, placed: Object.fromEntries(placed), hands: Object.fromEntries(hands) };
 }
 
-/** Opens the table of a sort as it was left on this device. */
+/** Opens the table of a sort, empty: `pickUp` goes on from what was kept on this device. */
 export function openSort(
   lesson: string,
   activity: SortActivity,
   trayName: (number: number) => string,
 ): SortStore {
-  const kept = recall(lesson, activity.id, stored);
   const empty = fresh(activity, trayName);
-  const $table = atom<SortTable>(kept === null ? empty : { ...empty, ...fitting(activity, kept) });
+  const $table = atom<SortTable>(empty);
 
   const change = (next: Partial<SortTable>): void => {
     const table = { ...$table.get(), ...next };
@@ -95,13 +96,18 @@ export function openSort(
     const share = answered(table).length / (activity.finds.length + 1);
     noteProgress(activity.id, table.isRead ? 1 : share);
   };
-  tell();
+  const pickUp = (): void => {
+    const kept = recall(lesson, activity.id, stored);
+    if (kept !== null) $table.set({ ...empty, ...fitting(activity, kept) });
+    tell();
+  };
 
   const without = (placed: Readonly<Record<string, string>>, find: string): Record<string, string> =>
     Object.fromEntries(Object.entries(placed).filter(([id]) => id !== find));
 
   return {
     $table,
+    pickUp,
     lift: (find) => change({ hand: find }),
     place: (tray) => {
       const { hand, placed, past } = $table.get();

@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import { expect, ready, SIZES, test } from './page-under-test.ts';
 
 const LESSONS = [
@@ -117,3 +118,33 @@ for (const { path, cards } of LESSONS) {
     await expect(page.locator('.free')).toContainText('neither needs the other');
   });
 }
+
+test('with a card in the hand, and on the record card, nothing is too small or hard to reach', async ({
+  watched: { page },
+}) => {
+  test.setTimeout(120_000);
+  await page.setViewportSize({ width: 390, height: 844 });
+  for (const { path, cards } of LESSONS) {
+    await page.goto(path);
+    await ready(page);
+    const check = async (): Promise<void> => {
+      const small = await page.locator('.order button, .order summary').evaluateAll((elements) =>
+        elements
+          .map((element) => ({ box: element.getBoundingClientRect(), html: element.outerHTML.slice(0, 90) }))
+          .filter(({ box }) => box.width > 0 && (box.height < 43.5 || box.width < 43.5))
+          .map(({ html }) => html),
+      );
+      expect(small).toEqual([]);
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+    };
+    for (let laid = 0; laid < cards; laid += 1) {
+      await page.locator('.step-cards [data-card]').first().click();
+      if (laid === 2) await check();
+      await page.locator('.line-card[data-state="empty"]').first().click();
+    }
+    await check();
+    await page.locator('[data-move="read"]').click();
+    await check();
+  }
+});

@@ -57,6 +57,7 @@ test('what was sorted is still there after a reload, and nothing of a person is 
   await page.reload();
   await ready(page);
   await expect(page.locator('.tray').nth(1).locator('.tray-find')).toHaveCount(1);
+  await expect(page.locator('.sort-ground [data-find][data-state="gone"]')).toHaveCount(1);
   const stored = await page.evaluate(() =>
     Object.keys(localStorage).map((key) => [key, localStorage.getItem(key)] as const),
   );

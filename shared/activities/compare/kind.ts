@@ -15,5 +15,10 @@ export const compare: Kind<CompareBlock, CompareActivity, ComparePlay, CompareSc
   record: recordCompare,
   guess: guessCompare,
   paper: paperCompare,
+  // What lies in a pit is read as evidence; the pieces of a kind are counted.
+  asks: ({ kinds, places }) => ({
+    met: ['finds-as-evidence', ...(places === null ? [] : ['two-pits'])],
+    things: Math.max(...kinds.flatMap(({ counts }) => counts)),
+  }),
   shows: ({ pits }) => pits.flatMap(({ finds }) => finds),
 };

@@ -15,5 +15,7 @@ export const order: Kind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
   record: recordLaid,
   guess: guessLaid,
   paper: paperOrder,
+  // Cards of a making, laid from first to last.
+  asks: ({ steps }) => ({ met: ['process-steps', 'before-after'], things: steps.length }),
   shows: ({ of }) => (of === null ? [] : [of.drawing]),
 };

@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import type { SortActivity } from './activity.ts';
+import { asksSort } from './asks.ts';
 import { compileSort } from './compile.ts';
 import { paperSort } from './paper.ts';
 import { sortPlay, type SortPlay } from './play.ts';
@@ -15,5 +16,6 @@ export const sort: Kind<SortBlock, SortActivity, SortPlay, SortScore> = {
   record: recordSort,
   guess: guessSort,
   paper: paperSort,
+  asks: asksSort,
   shows: ({ finds }) => finds.map(({ drawing }) => drawing),
 };

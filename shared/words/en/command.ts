@@ -22,6 +22,7 @@ export const commandWords = {
   findUnknown: (written: string, near: string | null, count: number): string =>
     `expected one of the ${count} finds of the content folder; received ${quoted(written)}${near === null ? '' : `. Did you mean ${near}?`}`,
   needsFile: (verb: string): string => `${verb} needs a file: pitlore ${verb} FILE`,
+  coverageNeeds: (): string => 'coverage needs a folder of lessons: pitlore coverage DIR',
   scoreNeeds: (): string => 'score needs a plan and plays: pitlore score PLAN.json PLAYS.json',
   newNeedsName: (): string => 'new needs a name: pitlore new NAME',
   fileExists: (file: string): string => `${file} is there already; nothing was written. Choose another name.`,
@@ -44,7 +45,13 @@ export const commandWords = {
   pitlore orders STEPS.yaml                          how many orders the steps of a making allow
   pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few
   pitlore fair --pupils N --band B --seed S          cards for a class to trade with, and the best it could do
+  pitlore adults FILE --pupils N [--ages A-B] [--framework ID] [--json]   adults a class needs at a lesson, and why
+  pitlore adults --situation FILE.yaml [--json]      the same for a visit described in a file
+  pitlore hazards FILE [--json]                      what a lesson commonly brings, and the usual controls
   pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
+  pitlore reading FILE --band B [--json]             how hard it is to read, and where
+  pitlore claims FILE [--offered] [--json]           the outcomes a lesson claims, earned or not, and those it could
+  pitlore coverage DIR [--framework ID] [--json]     which outcomes a folder of lessons meets, and which none does
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.
 Exit codes: 0 done, 1 errors in a file, 2 the command was not understood.

@@ -30,17 +30,18 @@ const INPUTS: Readonly<Record<string, string>> = {
   noduleKg: 'mass of the nodule',
 };
 
-const named = (input: string): string => INPUTS[input] ?? input;
+/** An input of the making model in words. @example inputName('diameterCm') // 'diameter of the trunk' */
+export const inputName = (input: string): string => INPUTS[input] ?? input;
 
 /** Why the model does not answer, with the range or the words it knows; `near` is the known word most like the one written. */
 export function refusalSentence(refusal: Refusal, near: string | null = null): string {
   switch (refusal.kind) {
     case 'out-of-range':
-      return `${named(refusal.input)}: expected from ${refusal.from} to ${refusal.to} ${refusal.unit}; received ${refusal.received}. The model was made for that range and says nothing beyond it.`;
+      return `${inputName(refusal.input)}: expected from ${refusal.from} to ${refusal.to} ${refusal.unit}; received ${refusal.received}. The model was made for that range and says nothing beyond it.`;
     case 'not-whole':
-      return `${named(refusal.input)}: expected a whole number; received ${refusal.received}`;
+      return `${inputName(refusal.input)}: expected a whole number; received ${refusal.received}`;
     case 'missing':
-      return `${named(refusal.input)}: expected a number; received none`;
+      return `${inputName(refusal.input)}: expected a number; received none`;
     case 'unknown':
       return `${refusal.input}: expected ${oneOf(refusal.known, 'by pitlore hours --list')}; received ${quoted(refusal.received)}${near === null ? '' : `. Did you mean ${near}?`}`;
     case 'not-counted':
@@ -114,7 +115,7 @@ export const hoursWords = {
       return `--${name}\n${lines.join('')}`;
     });
     const limits = Object.entries(list.limits).map(
-      ([name, { from, to, unit }]) => `  ${named(name).padEnd(24)} ${from} to ${to} ${unit}\n`,
+      ([name, { from, to, unit }]) => `  ${inputName(name).padEnd(24)} ${from} to ${to} ${unit}\n`,
     );
     const quantities = list.quantities.map(({ id, label, unit }) => `  ${id.padEnd(32)} ${label}, ${unit}\n`);
     return `${choices.join('')}limits\n${limits.join('')}quantities a lesson can ask for\n${quantities.join('')}`;

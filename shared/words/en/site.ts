@@ -42,6 +42,13 @@ export const site = {
   } satisfies Entry,
   sharpTeacher:
     'Flint edges cut, and flint dust harms lungs. Pupils never knap and never grind stone. Drawn cards need no special care; real finds or replicas need your employer’s own risk assessment, local rules and a competent practitioner. They come before anything printed here.',
+  makingText: {
+    bands: { '4-5': '', '5-7': '' },
+    otherwise:
+      'Grinding makes dust that harms lungs, and axes are for those trained to use them. Neither is for pupils.',
+  } satisfies Entry,
+  makingTeacher:
+    'Nothing here is to be tried: no knapping, no grinding wet or dry, no felling. Estimates and pictures need no stone.',
   problemsTitle: 'This lesson cannot run yet',
   problemsLead: {
     one: '{count} thing to put right in {file}. The rest of the site is not touched by it.',
@@ -113,6 +120,14 @@ export const site = {
   notesScoreTitle: 'What the score says',
   notesStoryTitle: 'The site, to read out',
   notesTimeLeft: 'Talk, and whatever took longer',
+  claimsTitle: 'What the lesson practises',
+  claimsLead:
+    'Planned, until a group has played. Outcomes are in our own words: ask the publisher for theirs.',
+  claimsOutcome: 'Outcome',
+  claimsGrade: 'How far',
+  claimsWhere: 'Where, and what a pupil will have done',
+  claimsVouched: 'by the lead’s word',
+  cardsNone: 'This lesson needs no cards. The pupil sheet and the answers have all of it.',
   cardsHow: 'Cut along the grey lines. Drawings on one sheet share no scale: read the size on each card.',
   sheetHow: 'Lay the cards on the trays, or write the number of each find in its tray.',
   sheetWhy: 'Choose one. How do you know?',

@@ -37,12 +37,7 @@ function settled(world: World, scene: Scene, who: string): Record<string, number
   return hand;
 }
 
-function worthOf(
-  world: World,
-  scene: Scene,
-  who: string,
-  hand: Readonly<Record<string, number>>,
-): number {
+function worthOf(world: World, scene: Scene, who: string, hand: Readonly<Record<string, number>>): number {
   const trader = [world.pupil, ...world.traders].find(({ id }) => id === who);
   let worth = 0;
   for (const [good, count] of Object.entries(hand)) {

@@ -20,7 +20,10 @@ function withFindIn(pitId: string): Library {
 const bytes = (text: string, library: Library, seed: string): string =>
   JSON.stringify(compileLesson('lesson.md', text, library, seed));
 
-test.each(demoLessons)('$id: a find added to another pit changes nothing', ({ text }) => {
+/** Lessons that say nothing of pit 2: one that counts what it holds does change. */
+const withoutPit2 = demoLessons.filter(({ text }) => !/\bP2\b/.test(text));
+
+test.each(withoutPit2)('$id: a find added to another pit changes nothing', ({ text }) => {
   expect(bytes(text, withFindIn('P2'), '7')).toBe(bytes(text, demoLibrary, '7'));
 });
 
@@ -35,7 +38,9 @@ test.each(demoLessons)('$id: compiled twice, with others between, it is the same
   expect(bytes(text, demoLibrary, '7')).toBe(first);
 });
 
-test.each(demoLessons)('$id: another seed deals the same finds in another order', ({ text }) => {
+const withSort = demoLessons.filter(({ text }) => text.includes('```sort'));
+
+test.each(withSort)('$id: another seed deals the same finds in another order', ({ text }) => {
   const dealt = (seed: string): readonly string[][] =>
     (compileLesson('lesson.md', text, demoLibrary, seed).plan?.activities ?? []).flatMap((activity) =>
       activity.kind === 'sort' ? [activity.finds.map(({ id }) => id)] : [],

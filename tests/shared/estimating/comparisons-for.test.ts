@@ -53,7 +53,7 @@ test('the file of comparisons rises, or says where it does not', () => {
   const fallen = readComparisons('c.yaml', text.replace('hours: 0.25', 'hours: 0.1'));
   expect(fallen.value).toBeNull();
   expect(fallen.problems.map(({ code, from }) => ({ code, line: from.line }))).toEqual([
-    { code: 'value-unfit', line: 7 },
+    { code: 'value-unfit', line: 9 },
   ]);
   expect(readComparisons('c.yaml', text.replace('id: story', 'id: teeth')).problems[0]?.code).toBe(
     'key-repeated',

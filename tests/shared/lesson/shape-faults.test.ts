@@ -24,7 +24,7 @@ test.each([
     name: 'a key that is nothing like any',
     text: block('minutes: 8', 'minutes: 8\ncolour: red'),
     expected: [
-      'key-unknown: "colour": remove the line, or write one of 9 known words, listed in the help page',
+      'key-unknown: "colour": remove the line, or write one of 10 known words, listed in the help page',
     ],
   },
   {

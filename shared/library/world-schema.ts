@@ -2,7 +2,8 @@ import * as z from 'zod';
 
 const name = z.string().min(1);
 const count = z.int().min(0).max(99);
-const worth = z.int().min(0).max(999);
+// How much a worth may be is for the check of the world to say.
+const worth = z.int().min(0);
 
 const good = z
   .strictObject({
@@ -30,9 +31,8 @@ const trader = z.strictObject({
   returns: name.optional().describe('The good given, later, in return for a gift.'),
 });
 
-/** A world file: one gathering, by hand. */
-export const worldFile = z.strictObject({
-  title: z.string().optional(),
+/** What a gathering written by hand holds, in a file of its own or in a block. */
+export const worldParts = z.strictObject({
   aim: name.describe('The good to come home with.'),
   bundle: z
     .int()
@@ -45,4 +45,7 @@ export const worldFile = z.strictObject({
   traders: z.record(name, trader).describe('Those you meet, in order.'),
 });
 
-export type WorldFile = z.output<typeof worldFile>;
+/** A world file: one gathering, by hand. */
+export const worldFile = z.strictObject({ title: z.string().optional(), ...worldParts.shape });
+
+export type WorldParts = z.output<typeof worldParts>;

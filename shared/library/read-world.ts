@@ -1,9 +1,9 @@
-import { gatheringGoods, type Good, type Trader, type World } from '../../shared/bartering/index.ts';
-import { readYamlFile, type ReadFile } from '../../shared/library/index.ts';
-import { worldFile, type WorldFile } from './world-schema.ts';
+import { gatheringGoods, type Good, type Trader, type World } from '../bartering/index.ts';
+import { readYamlFile, type ReadFile } from './read-yaml-file.ts';
+import { worldFile, type WorldParts } from './world-schema.ts';
 
 /** A good with nothing said of it takes what the gathering's own list says. */
-const goodFrom = ([id, given]: [string, WorldFile['goods'][string]]): Good => {
+const goodFrom = ([id, given]: [string, WorldParts['goods'][string]]): Good => {
   const known = gatheringGoods().find((good) => good.id === id);
   return {
     id,
@@ -15,7 +15,7 @@ const goodFrom = ([id, given]: [string, WorldFile['goods'][string]]): Good => {
   };
 };
 
-function traderFrom(id: string, given: WorldFile['you'] & Partial<WorldFile['traders'][string]>): Trader {
+function traderFrom(id: string, given: WorldParts['you'] & Partial<WorldParts['traders'][string]>): Trader {
   const wants = Object.entries(given.wants).map(
     ([good, worth]) => [good, typeof worth === 'number' ? [worth] : worth] as const,
   );
@@ -30,13 +30,13 @@ function traderFrom(id: string, given: WorldFile['you'] & Partial<WorldFile['tra
   };
 }
 
-/** The world a file describes. */
-const worldFrom = (file: WorldFile): World => ({
-  goods: Object.entries(file.goods).map(goodFrom),
-  pupil: traderFrom('you', file.you),
-  traders: Object.entries(file.traders).map(([id, trader]) => traderFrom(id, trader)),
-  aim: file.aim,
-  bundle: file.bundle ?? 1,
+/** The world that is written by hand, in a file of its own or in a block. */
+export const worldFrom = (parts: WorldParts): World => ({
+  goods: Object.entries(parts.goods).map(goodFrom),
+  pupil: traderFrom('you', parts.you),
+  traders: Object.entries(parts.traders).map(([id, trader]) => traderFrom(id, trader)),
+  aim: parts.aim,
+  bundle: parts.bundle ?? 1,
 });
 
 /** Reads a world file; every problem has its line and column. What it comes to is for `checkWorld` to say. */

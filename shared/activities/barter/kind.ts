@@ -1,0 +1,19 @@
+import type { Kind } from '../kind.ts';
+import type { BarterActivity } from './activity.ts';
+import { compileBarter } from './compile.ts';
+import { paperBarter } from './paper.ts';
+import { barterPlay, type BarterPlay } from './play.ts';
+import { guessBarter, recordBarter } from './plays.ts';
+import { barterBlock, type BarterBlock } from './schema.ts';
+import { scoreBarter } from './score.ts';
+
+export const barter: Kind<BarterBlock, BarterActivity, BarterPlay> = {
+  schema: barterBlock,
+  playSchema: barterPlay,
+  compile: compileBarter,
+  score: scoreBarter,
+  record: recordBarter,
+  guess: guessBarter,
+  paper: paperBarter,
+  shows: () => [],
+};

@@ -1,0 +1,19 @@
+import type { Kind } from '../kind.ts';
+import type { EstimateActivity } from './activity.ts';
+import { compileEstimate } from './compile.ts';
+import { paperEstimate } from './paper.ts';
+import { estimatePlay, type EstimatePlay } from './play.ts';
+import { guessEstimate, recordEstimate } from './plays.ts';
+import { estimateBlock, type EstimateBlock } from './schema.ts';
+import { scoreEstimate, type EstimateScore } from './score.ts';
+
+export const estimate: Kind<EstimateBlock, EstimateActivity, EstimatePlay, EstimateScore> = {
+  schema: estimateBlock,
+  playSchema: estimatePlay,
+  compile: compileEstimate,
+  score: scoreEstimate,
+  record: recordEstimate,
+  guess: guessEstimate,
+  paper: paperEstimate,
+  shows: ({ find }) => (find === null ? [] : [find.drawing]),
+};

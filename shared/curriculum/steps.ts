@@ -1,0 +1,30 @@
+import type { Band } from '../library/bands.ts';
+import type { AgeStep, Curricula } from './curricula.ts';
+
+/**
+ * The step of age at which a lesson meets a stage of a framework: the youngest, among those of its bands, that holds
+ * the stage. Null where none does.
+ */
+export const stepFor = (
+  { steps }: Curricula,
+  bands: readonly Band[],
+  framework: string,
+  stage: string,
+): AgeStep | null =>
+  steps.find((step) => bands.includes(step.band) && (step.stages[framework] ?? []).includes(stage)) ?? null;
+
+/** The bands in which a stage of a framework is met at all. */
+export const bandsOf = ({ steps }: Curricula, framework: string, stage: string): readonly Band[] => [
+  ...new Set(steps.filter((step) => (step.stages[framework] ?? []).includes(stage)).map(({ band }) => band)),
+];
+
+/** The ideas of number a stage may be asked for, with what its framework brings forward or leaves for later. */
+export function mayUse(step: AgeStep, framework: string, stage: string): ReadonlySet<string> {
+  const ideas = new Set(step.mayUse);
+  for (const change of step.but) {
+    if (change.framework !== framework || change.stage !== stage) continue;
+    for (const idea of change.add) ideas.add(idea);
+    for (const idea of change.without) ideas.delete(idea);
+  }
+  return ideas;
+}

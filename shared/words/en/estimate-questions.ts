@@ -1,0 +1,20 @@
+/** What is asked of each quantity of the making model, where the lesson has no question of its own. */
+export const estimateQuestions: Readonly<Record<string, string>> = {
+  'axe-hours': 'How long did this axe take, from finding the stone to binding the haft?',
+  'axe-mass': 'How heavy was this axe head when it was whole?',
+  'axes-in-a-nodule': 'How many axes like this are there in one nodule, if no blank breaks?',
+  'breakage-risk': 'Of every hundred blanks, how many break before the axe is done?',
+  'felling-minutes': 'How long does it take to fell this tree with a stone axe?',
+  'felling-minutes-steel': 'How long does it take to fell this tree with a steel axe?',
+  'grinding-hours': 'How long did it take to grind and polish this axe?',
+  'hafting-hours': 'How long did the wooden haft take, from living tree to binding, with stone tools?',
+  'head-hours': 'How long did the axe head take, shaping and grinding together?',
+  'house-stakes-hours': 'How long does it take to fell the stakes for this house with a stone axe?',
+  'knapping-minutes': 'How long did it take to flake this axe to shape, if nothing broke?',
+  'knapping-minutes-with-failures': 'How long did the flaking take, with the blanks that broke?',
+  'nodule-mass': 'How heavy a nodule of flint does this axe need?',
+  'pecking-hours': 'How long did it take to peck this axe to shape?',
+  'sharpening-minutes': 'How long does it take to sharpen a blunt stone axe?',
+  'stone-against-steel': 'How many times as long does a stone axe take as a steel one?',
+  'waste-share': 'How much of the nodule ends up as waste flakes on the floor?',
+};

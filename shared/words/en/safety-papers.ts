@@ -1,0 +1,47 @@
+import type { Entry } from '../entry.ts';
+
+/** The words of the safety sheet and the risk assessment draft. */
+export const safetyPapers = {
+  safety: 'Safety sheet',
+  assessment: 'Risk assessment draft',
+  draft: 'DRAFT. Not valid until a named responsible person completes and signs it.',
+  first:
+    'Local law and your employer’s policy come first. Where they differ from this sheet, the stricter holds.',
+  adultsTitle: 'Adults for this lesson',
+  adultsLead:
+    'Everyone at tables with drawings, on screen or on paper; nothing sharp in the room. At least this many by an old starting point for England (DfEE 1998, withdrawn 2011); your own policy may ask for more.',
+  adultsPupils: 'Pupils',
+  adultsLeast: 'Adults, at least',
+  adultsDecided: 'Which rule decided',
+  hazardsTitle: 'What could hurt someone, and what is usually done',
+  hazardsLead: 'Strongest control first. The mark in brackets says how each is known.',
+  whoWorst: '{who}. At worst: {worst}',
+  never: 'Never: {never}',
+  decides: 'Who decides: {who}',
+  kitTitle: 'What is at hand',
+  marksTitle: 'The marks',
+  marks:
+    'RF found again in the work named; FM from memory; ASM our judgement; DER worked out here; CP common practice, no source. A word after a mark names its source.',
+  blank: 'to be completed',
+  siteRows: 'Hazards of this place not listed above',
+  siteRow: 'Hazard {number}',
+  signTitle: 'Responsible person',
+  signRead: 'I have read this, visited the place and changed what was wrong.',
+  table: 'The same as a table for your employer’s own form (CSV)',
+} as const satisfies Readonly<Record<string, Entry>>;
+
+/** What stands at the head of a draft, for the responsible person to fill. */
+export const draftHead = [
+  'Place, and grid or map words',
+  'Date and hours',
+  'Groups and ages',
+  'Adults named',
+  'Weather plan',
+  'First aiders',
+  'Nearest emergency department',
+  'Site manager and landowner',
+  'Assessor',
+  'Date assessed, and date to look again',
+] as const;
+
+export const signLines = ['Name', 'Role', 'Signature', 'Date'] as const;

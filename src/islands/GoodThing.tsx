@@ -1,0 +1,23 @@
+interface Props {
+  readonly good: string;
+  readonly words: string;
+  readonly worth?: string;
+}
+
+/** The id of a good's drawing in the page. */
+export const goodDrawingId = (good: string): string => `good-${good}`;
+
+/** A good's small drawing with words beside it. */
+export function GoodThing({ good, words, worth }: Props) {
+  return (
+    <span class="thing">
+      <svg class="thing-drawing" aria-hidden="true" focusable="false">
+        <use href={`#${goodDrawingId(good)}`} />
+      </svg>
+      <span>
+        {words}
+        {worth !== undefined && <span class="thing-worth numbers"> {worth}</span>}
+      </span>
+    </span>
+  );
+}

@@ -1,0 +1,77 @@
+import { atom, type ReadableAtom } from 'nanostores';
+import * as z from 'zod/mini';
+import { dealFor, type ClassActivity, type ClassDeal } from '../../shared/activities/scorers.ts';
+import { CLASS_SIZES } from '../../shared/bartering/index.ts';
+import { noteProgress } from './progress.ts';
+import { keep, recall } from './storage.ts';
+
+const stored = z.object({
+  pupils: z.number(),
+  gains: z.record(z.string(), z.number()),
+  isRead: z.boolean(),
+});
+
+/** A class with its cards: how many pupils there are, and how many hands went up for each gain. */
+export interface ClassTable extends z.infer<typeof stored> {
+  /** The number being keyed in; the cards are dealt for `pupils`. */
+  readonly wanted: number;
+  readonly deal: ClassDeal;
+  readonly isKept: boolean;
+}
+
+export interface ClassStore {
+  readonly $table: ReadableAtom<ClassTable>;
+  readonly want: (pupils: number) => void;
+  readonly dealCards: () => void;
+  readonly countHands: (gain: number, hands: number) => void;
+  readonly readRecord: () => void;
+  readonly backToHands: () => void;
+}
+
+const within = (pupils: number): number =>
+  Math.min(Math.max(Math.round(pupils) || CLASS_SIZES.least, CLASS_SIZES.least), CLASS_SIZES.most);
+
+/** Opens a class's gathering as it was left on this device. */
+export function openClass(lesson: string, activity: ClassActivity): ClassStore {
+  const kept = recall(lesson, activity.id, stored);
+  const dealOf = (pupils: number): ClassDeal =>
+    pupils === activity.deal.cards.length ? activity.deal : dealFor(activity, pupils);
+  const pupils = within(kept?.pupils ?? activity.deal.cards.length);
+  const $table = atom<ClassTable>({
+    gains: {},
+    isRead: false,
+    ...kept,
+    pupils,
+    wanted: pupils,
+    deal: dealOf(pupils),
+    isKept: true,
+  });
+  const change = (next: Partial<ClassTable>): void => {
+    const table = { ...$table.get(), ...next };
+    const isKept = keep(lesson, activity.id, {
+      pupils: table.pupils,
+      gains: table.gains,
+      isRead: table.isRead,
+    });
+    $table.set({ ...table, isKept });
+    tell();
+  };
+  const tell = (): void => {
+    const { isRead, gains } = $table.get();
+    const hasHands = Object.values(gains).some((hands) => hands > 0);
+    noteProgress(activity.id, isRead ? 1 : hasHands ? 0.5 : 0);
+  };
+  tell();
+  return {
+    $table,
+    want: (wanted) => change({ wanted }),
+    dealCards: () => {
+      const wanted = within($table.get().wanted);
+      change({ wanted, pupils: wanted, deal: dealOf(wanted), gains: {}, isRead: false });
+    },
+    countHands: (gain, hands) =>
+      change({ gains: { ...$table.get().gains, [gain]: Math.max(0, Math.min(99, Math.round(hands))) } }),
+    readRecord: () => change({ isRead: true }),
+    backToHands: () => change({ isRead: false }),
+  };
+}

@@ -1,0 +1,75 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { newFolder, runPitlore } from './run-pitlore.ts';
+
+const LESSON = 'content/lessons/who-made-this.md';
+
+test('a class at its lesson: the strictest figure rules, and the working says so', () => {
+  const argv = [
+    'adults',
+    LESSON,
+    '--pupils',
+    '30',
+    '--ages',
+    '7-9',
+    '--framework',
+    'england-visits',
+    '--json',
+  ];
+  const { code, out, err } = runPitlore(argv);
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+  const said = JSON.parse(out);
+  // DfEE 1998: 1 to 6 for school years 1 to 3.
+  expect(said).toMatchObject({ ratioAdults: 5, stationSupervisors: 2, totalAdults: 5, refusals: [] });
+  expect(said.because.join('\n')).toContain('decided by the ratio');
+});
+
+test('a situation in a file: refusals are told with their mend, and the numbers stand', () => {
+  const file = join(newFolder(), 'visit.yaml');
+  writeFileSync(
+    file,
+    'children: 10\nyoungest: 15\nframeworks: [england-visits]\nsetting: outdoors\nstations: [{ kind: knappingDemo, childrenAtOnce: 10, pupilsFlake: true, spectatorsAtMetres: 7 }]\n',
+  );
+  const { code, out } = runPitlore(['adults', '--situation', file]);
+  expect(code).toBe(0);
+  expect(out).toContain('At least 3 adults');
+  expect(out).toContain('X01 (refuse): Children never knap.');
+  expect(out).toContain('Local law and your employer’s policy come first');
+});
+
+test.each([
+  { name: 'a key misspelt', text: 'childern: 10\n', told: 'write "children"' },
+  {
+    name: 'a framework nobody knows',
+    text: 'children: 9\nyoungest: 9\nframeworks: [england-visit]\nsetting: hall\nstations: []\n',
+    told: 'write "england-visits"',
+  },
+])('$name in a situation is told with its mend', ({ text, told }) => {
+  const file = join(newFolder(), 'visit.yaml');
+  writeFileSync(file, text);
+  const { code, out, err } = runPitlore(['adults', '--situation', file]);
+  expect({ code, out }).toEqual({ code: 1, out: '' });
+  expect(err).toContain(told);
+});
+
+test.each([
+  [['adults', LESSON]],
+  [['adults', LESSON, '--pupils', 'many']],
+  [['adults', LESSON, '--pupils', '30', '--ages', '9-7']],
+  [['adults', LESSON, '--pupils', '30', '--framework', 'mars']],
+  [['adults', LESSON, '--pupils', '30', '--framework', 'local']],
+  [['hazards']],
+])('%j is not understood', (argv) => {
+  expect(runPitlore(argv)).toMatchObject({ code: 2, out: '' });
+});
+
+test('the hazards of a lesson, each control with how it is known', () => {
+  const { code, out } = runPitlore(['hazards', LESSON, '--json']);
+  expect(code).toBe(0);
+  const rows: readonly { readonly id: string; readonly controls: readonly { readonly status: string }[] }[] =
+    JSON.parse(out);
+  expect(rows.map(({ id }) => id)).toContain('children-taking-it-home');
+  expect(rows.every(({ controls }) => controls.every(({ status }) => status !== ''))).toBe(true);
+  expect(runPitlore(['hazards', LESSON]).out).toContain('Children never knap');
+});
