@@ -1,2 +1,4 @@
 export { compileLesson, type CompiledLesson } from './compile-lesson.ts';
+export { standingHazards, typesShown } from './standing-hazards.ts';
+export { workNamed } from './work-named.ts';
 export type { Plan, PlanClaim, PlanPart } from './plan.ts';

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { typesShown } from '../../shared/compile/index.ts';
 import { readSituation } from '../../shared/library/index.ts';
 import {
   lessonSituation,
@@ -115,5 +116,6 @@ export async function adults(argv: readonly string[], io: Io): Promise<ExitCode>
     return 2;
   }
   const kinds = read.plan.activities.map(({ kind }) => kind);
-  return show(safetyReport(read.rules, lessonSituation(read.rules, group, kinds)), isJson, io);
+  const situation = lessonSituation(read.rules, group, kinds, typesShown(read.plan));
+  return show(safetyReport(read.rules, situation), isJson, io);
 }

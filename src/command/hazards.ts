@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { typesShown } from '../../shared/compile/index.ts';
 import { inOrder, hazardsOf, lessonSituation, plainSituation } from '../../shared/safety/index.ts';
 import { safetyWords } from '../../shared/words/en/safety.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -21,7 +22,7 @@ export async function hazards(argv: readonly string[], io: Io): Promise<ExitCode
   const { plan, rules } = read;
   const group = plainSituation(0, youngestAge(plan.bands), [], 'classroom');
   const kinds = plan.activities.map(({ kind }) => kind);
-  const rows = hazardsOf(rules, lessonSituation(rules, group, kinds)).map((hazard) => ({
+  const rows = hazardsOf(rules, lessonSituation(rules, group, kinds, typesShown(plan))).map((hazard) => ({
     ...hazard,
     controls: inOrder(hazard.controls),
   }));

@@ -1,4 +1,4 @@
-import type { Plan } from '../../shared/compile/index.ts';
+import { typesShown, type Plan } from '../../shared/compile/index.ts';
 import { youngest, type Library } from '../../shared/library/index.ts';
 import {
   lessonSituation,
@@ -15,5 +15,5 @@ export function lessonSafety(plan: Plan, library: Library, pupils: number): Safe
   const age = Number(youngest(plan.bands).split('-')[0]);
   const group = plainSituation(pupils, age, ['england-visits'], 'classroom');
   const kinds = plan.activities.map(({ kind }) => kind);
-  return safetyReport(library.safety, lessonSituation(library.safety, group, kinds));
+  return safetyReport(library.safety, lessonSituation(library.safety, group, kinds, typesShown(plan)));
 }

@@ -2,12 +2,19 @@ import { catalogues } from '../../shared/words/index.ts';
 
 const words = catalogues.en.site;
 
+interface PaperOfLesson {
+  readonly path: string;
+  readonly name: string;
+  /** Whose words the standing caution takes; safety papers have a caution of their own. */
+  readonly caution: 'teacher' | 'pupil' | 'own';
+}
+
 /** The papers of a lesson, in the order they are wanted. */
-export const papers = [
-  { path: 'teacher-notes', name: words.teacherNotes },
-  { path: 'cards', name: words.cards },
-  { path: 'pupil-sheet', name: words.pupilSheet },
-  { path: 'answers', name: words.answers },
-  { path: 'safety', name: catalogues.en.safetyPapers.safety },
-  { path: 'risk-assessment', name: catalogues.en.safetyPapers.assessment },
-] as const;
+export const papers: readonly PaperOfLesson[] = [
+  { path: 'teacher-notes', name: words.teacherNotes, caution: 'teacher' },
+  { path: 'cards', name: words.cards, caution: 'pupil' },
+  { path: 'pupil-sheet', name: words.pupilSheet, caution: 'pupil' },
+  { path: 'answers', name: words.answers, caution: 'teacher' },
+  { path: 'safety', name: catalogues.en.safetyPapers.safety, caution: 'own' },
+  { path: 'risk-assessment', name: catalogues.en.safetyPapers.assessment, caution: 'own' },
+];

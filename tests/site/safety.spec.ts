@@ -30,3 +30,11 @@ test('the safety sheet counts adults and says which rule decided', async ({ watc
   await expect(paper.getByRole('row', { name: /^30 / })).toContainText('5');
   await expect(paper.getByRole('row', { name: /^30 / })).toContainText('the ratio');
 });
+
+test('the safety sheet says from what age a real edge may be lifted', async ({ watched: { page } }) => {
+  await page.goto(`${LESSON}/safety/`);
+  // A polished axe is of the sharp class: look from 4, touch held from 7, lift from 11, use never (judgement).
+  const row = page.getByRole('row', { name: /^sharp / });
+  await expect(row).toContainText('polished axe');
+  await expect(row.getByRole('cell')).toHaveText([/./, 'from 4', 'from 7', 'from 11', 'never']);
+});

@@ -6,6 +6,7 @@ import { extname, join, normalize } from 'node:path';
 // A plain server of dist/ for the browser tests: like a school's own, it knows nothing but files.
 const TYPES: Readonly<Record<string, string>> = {
   '.css': 'text/css',
+  '.csv': 'text/csv; charset=utf-8',
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript',
   '.json': 'application/json',

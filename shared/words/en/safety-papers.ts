@@ -7,6 +7,18 @@ export const safetyPapers = {
   draft: 'DRAFT. Not valid until a named responsible person completes and signs it.',
   first:
     'Local law and your employer’s policy come first. Where they differ from this sheet, the stricter holds.',
+  edgesTitle: 'Edges in this lesson',
+  edgesLead:
+    'This lesson shows drawings. Should the real things come, or copies as sharp, these are the youngest ages, each piece checked on the day. The ages are our judgement; a site may raise them.',
+  edgesNone: 'Nothing this lesson draws from the finds has an edge that cuts.',
+  edgeClass: 'Class',
+  edgeFinds: 'Here',
+  look: 'Look',
+  touchHeld: 'Touch, held by the practitioner',
+  handle: 'Lift over the tray',
+  use: 'Use',
+  fromAge: 'from {age}',
+  neverAge: 'never',
   adultsTitle: 'Adults for this lesson',
   adultsLead:
     'Everyone at tables with drawings, on screen or on paper; nothing sharp in the room. At least this many by an old starting point for England (DfEE 1998, withdrawn 2011); your own policy may ask for more.',

@@ -41,7 +41,7 @@ export const site = {
       'These are drawings. Where there is real flint, touch only what the adult hands you, flat on your palm. Only a practitioner knaps, and never a pupil.',
   } satisfies Entry,
   sharpTeacher:
-    'Flint edges cut, and flint dust harms lungs. Pupils never knap and never grind stone. Drawn cards need no special care; real finds or replicas need your employer’s own risk assessment, local rules and a competent practitioner. They come before anything printed here.',
+    'Flint edges cut, and flint dust harms lungs. Drawn cards need no special care; real finds or replicas need your employer’s own risk assessment, local rules and a competent practitioner. They come before anything printed here.',
   makingText: {
     bands: { '4-5': '', '5-7': '' },
     otherwise:

@@ -38,9 +38,9 @@ test.each(demoLessons)('$id: compiled twice, with others between, it is the same
   expect(bytes(text, demoLibrary, '7')).toBe(first);
 });
 
-const withSort = demoLessons.filter(({ text }) => text.includes('```sort'));
+const withSorts = demoLessons.filter(({ plan }) => plan?.activities.some(({ kind }) => kind === 'sort'));
 
-test.each(withSort)('$id: another seed deals the same finds in another order', ({ text }) => {
+test.each(withSorts)('$id: another seed deals the same finds in another order', ({ text }) => {
   const dealt = (seed: string): readonly string[][] =>
     (compileLesson('lesson.md', text, demoLibrary, seed).plan?.activities ?? []).flatMap((activity) =>
       activity.kind === 'sort' ? [activity.finds.map(({ id }) => id)] : [],
