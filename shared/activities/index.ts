@@ -4,6 +4,7 @@ import type { FindToDraw } from '../drawing/drawing.ts';
 import type { Library } from '../library/library.ts';
 import type { Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { barter } from './barter/kind.ts';
+import { compare } from './compare/kind.ts';
 import { estimate } from './estimate/kind.ts';
 import { order } from './order/kind.ts';
 import { sort } from './sort/kind.ts';
@@ -14,6 +15,7 @@ export type {
   AnswerRow,
   Card,
   CompileContext,
+  ComparedPits,
   Compiled,
   FreeSteps,
   PlayBase,
@@ -26,7 +28,7 @@ export type {
   WantCard,
 } from './kind.ts';
 
-const kinds = { barter, estimate, order, sort } as const;
+const kinds = { barter, compare, estimate, order, sort } as const;
 
 type Kinds = typeof kinds;
 export type KindName = keyof Kinds;

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { ChanceTally, Judgement, Keeps, KindPlace, Likeness, SiteView } from '../assemblage/index.ts';
 import type { Stream } from '../chance/index.ts';
 import type { Fault } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
@@ -106,8 +107,41 @@ export interface StepRow extends StepCard {
   readonly because: string | null;
 }
 
+/** What two or more pits hold, and what is asked of them. */
+export interface ComparedPits {
+  readonly title: string;
+  /** By their ids; counts come in this order. */
+  readonly pits: readonly string[];
+  readonly rows: readonly {
+    readonly name: string;
+    readonly drawing: FindToDraw;
+    readonly counts: readonly number[];
+    /** Null where pairs are asked about. */
+    readonly place: KindPlace | null;
+  }[];
+  readonly pairs: readonly {
+    readonly pits: readonly [string, string];
+    readonly likeness: number;
+    readonly tally: ChanceTally;
+    readonly record: Judgement;
+  }[];
+  /** The places offered, or null where pairs are asked about; then `by` says how likeness is measured. */
+  readonly places: readonly KindPlace[] | null;
+  readonly by: Likeness | null;
+}
+
 /** One printed sheet as data: the page decides how it looks, the kind decides what it says. */
 export type Sheet =
+  | ({ readonly part: 'compare-sheet'; readonly question: string | null } & ComparedPits)
+  | ({
+      readonly part: 'compare-answers';
+      readonly keeps: Keeps | null;
+      /** By kind. */
+      readonly kindNames: Readonly<Record<string, string>>;
+      readonly reading: string | null;
+      readonly doubts: readonly string[];
+      readonly site: SiteView | null;
+    } & ComparedPits)
   | { readonly part: 'step-cards'; readonly title: string; readonly cards: readonly StepCard[] }
   | {
       readonly part: 'step-line';

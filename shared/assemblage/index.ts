@@ -1,5 +1,11 @@
 export { alikeReport, type AlikeReport, type ChanceReport } from './alike-report.ts';
-export { alikeByChance, type AlikeQuestion, type Keeps, type PairByChance } from './alike-by-chance.ts';
+export {
+  alikeByChance,
+  usualKeeps,
+  type AlikeQuestion,
+  type Keeps,
+  type PairByChance,
+} from './alike-by-chance.ts';
 export {
   bestGroup,
   sharingGroups,
@@ -57,4 +63,5 @@ export {
 export { seriate, type Seriation } from './seriate.ts';
 export { sharedByDeal } from './shared-by-deal.ts';
 export { siteByChance } from './site-by-chance.ts';
+export { siteView, type SiteView } from './site-view.ts';
 export type { ChanceTally } from './tally.ts';

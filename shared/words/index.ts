@@ -3,6 +3,7 @@ import { barter } from './en/barter.ts';
 import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
+import { compare } from './en/compare.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
@@ -25,6 +26,7 @@ export const catalogues = {
     barterClass,
     barterPaper,
     barterRefusals,
+    compare,
     drawings,
     estimate,
     estimatePapers,

@@ -5,6 +5,13 @@ const words = catalogues.en.site;
 const estimateWords = catalogues.en.estimatePapers;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
+  compare: ({ pits, kinds, chance }) =>
+    chance === null
+      ? say(words.notesCompare, {
+          pits: pits.map(({ cut }) => cut.id.replace(/^P/, '')).join(', '),
+          kinds: kinds.length,
+        })
+      : say(words.notesCompareChance, { pairs: chance.pairs.length }),
   barter: (activity) => {
     const { barterPaper } = catalogues.en;
     if (activity.play === 'class') return say(barterPaper.notesClass, { pupils: activity.deal.cards.length });
@@ -30,6 +37,7 @@ export const notesLine = <K extends KindName>(activity: ActivityOf<K> & { kind: 
   lines[activity.kind](activity);
 
 const during: Readonly<Record<KindName, string>> = {
+  compare: words.notesDuringCompare,
   barter: catalogues.en.barterPaper.notesDuring,
   estimate: estimateWords.notesDuring,
   order: words.notesDuringOrder,

@@ -4,6 +4,7 @@ import { catalogues } from '../../shared/words/index.ts';
 const words = catalogues.en.site;
 
 const notes: { readonly [K in KindName]: readonly string[] } = {
+  compare: [words.notesScoreCompare],
   barter: [catalogues.en.barterPaper.notesScore],
   estimate: [catalogues.en.estimatePapers.notesScore],
   order: [words.notesScoreOrder],

@@ -7,7 +7,7 @@ const HAIRLINE_PX = 3;
 /** Where a longer px is meant: a root size before any token, and drawings, whose px are units of the drawing. */
 const MEANT: readonly RegExp[] = [
   /^font-size: var\(--root-size, 18px\)$/,
-  /^font-size: (?:34|52)px$/,
+  /^font-size: (?:17|34|52)px$/,
   /^stroke-width: /,
   /^border-inline-start-width: 10px$/,
 ];

@@ -37,6 +37,9 @@ export const help = {
   orderTitle: 'Steps in order',
   orderText:
     'In an order block you write the steps and, for each, which steps it must follow. Every order that keeps to this is right; the program counts them and says which steps may change places. Steps that wait for each other in a ring are refused, and the ring is named. Pupils choose a card and a place on the line, or move a card earlier or later.',
+  compareTitle: 'Pits side by side',
+  compareText:
+    'In a compare block you name pits, and nothing else need be typed: what they hold is counted from the finds. With ask: places, pupils say which kinds lie in both of two pits and which only in one. With ask: chance, they say how alike pairs of pits are and whether chance alone could do it, then shuffle and look again. The program picks pairs that differ, so that both answers occur. Write what archaeologists make of it under reading, and why one may doubt it under doubts.',
   codesTitle: 'Problems, by their code',
 } as const satisfies Readonly<Record<string, Entry>>;
 
@@ -99,6 +102,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'key-repeated': 'The same key stands twice.',
   'key-unknown': 'A key is not one of those that may stand there.',
   'kind-unknown': 'The word after the three back-ticks is not a kind of activity.',
+  'kinds-too-many': 'There are more kinds of find than the youngest band can keep in view.',
   'link-unsafe': 'A link does not lead to a page.',
   'mass-doubtful':
     'A mass does not fit the size and material of its find: one of the numbers is likely a slip.',
@@ -107,6 +111,9 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
   'par-over': 'The shortest chain is longer than the band can keep in view.',
   'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
+  'pit-repeated': 'The same pit is named twice.',
+  'pits-one-answer':
+    'The record gives the same answer to every question about these pits, so that saying it blindly would be right.',
   'prose-tangled':
     'Hundreds of lines or marks follow each other without a pause; it would take too long to read.',
   'return-spoils': 'What is given back for a gift may have spoiled by then.',

@@ -83,6 +83,9 @@ export const site = {
   backToLesson: 'Back to the lesson',
   notesInThreeLines: 'In three lines',
   notesSort: 'Pupils lift {finds} finds from {pits} and decide: {question}',
+  notesCompare: 'Pupils look at pits {pits} and say of {kinds} kinds of find in which of them each lies.',
+  notesCompareChance:
+    'Pupils say how alike {pairs} pairs of pits are, and whether chance alone could do it; then they shuffle and look again.',
   notesOrder: 'Pupils lay {steps} cards in the order of the work. Right orders: {orders}.',
   notesOrdersMany: 'more than we can count',
   notesPits: { one: 'pit {pits}', other: 'pits {pits}' },
@@ -91,6 +94,8 @@ export const site = {
   notesBefore: 'Before',
   notesBeforeText:
     'Print the cards and the pupil sheet, or open the lesson once so that it works without a signal.',
+  notesDuringCompare:
+    'Alone, in pairs, or hands up. Ask what else could make two pits alike, and what we would expect to see if nobody meant it.',
   notesDuringOrder:
     'Alone, in pairs, or hands up. Ask what each step needs before it, and which could be done at any time.',
   notesDuringText: 'Alone, in pairs, or hands up. Ask for the sign in the hand before the name.',
@@ -108,6 +113,8 @@ export const site = {
     'Pit {pit} in plan, with the finds of this lesson. Small finds are drawn larger than large ones.',
   sectionCaption: 'Pit {pit} in section, top first:',
   fillLine: '({context}) {description}',
+  notesScoreCompare:
+    'A comparison: each place that the record uses weighs the same, so that one answer for everything scores 0. For chance, half the score is whether the more alike of two pairs was called so, half the judgement after the shuffles. “Hardly chance” says not this chance; it never says on purpose.',
   notesScoreOrder:
     'An order: each pair of steps where one must wait for the other counts once. 0 is laying by chance, 1 is any right order, −1 is backwards. Pairs that may change places never count.',
   notesScoreTitle: 'What the score says',

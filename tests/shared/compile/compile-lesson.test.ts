@@ -20,7 +20,10 @@ function withFindIn(pitId: string): Library {
 const bytes = (text: string, library: Library, seed: string): string =>
   JSON.stringify(compileLesson('lesson.md', text, library, seed));
 
-test.each(demoLessons)('$id: a find added to another pit changes nothing', ({ text }) => {
+/** Lessons that say nothing of pit 2: one that counts what it holds does change. */
+const withoutPit2 = demoLessons.filter(({ text }) => !/\bP2\b/.test(text));
+
+test.each(withoutPit2)('$id: a find added to another pit changes nothing', ({ text }) => {
   expect(bytes(text, withFindIn('P2'), '7')).toBe(bytes(text, demoLibrary, '7'));
 });
 
