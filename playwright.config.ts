@@ -6,7 +6,8 @@ export default defineConfig({
   testDir: 'tests/site',
   testMatch: '**/*.spec.ts',
   workers: 1,
-  timeout: 60_000,
+  // Patience for a machine that does other work; a quiet one needs a few seconds a test.
+  timeout: 120_000,
   reporter: [['list'], ['json', { outputFile: 'test-results/site.json' }]],
   use: {
     baseURL: `http://localhost:${PORT}`,

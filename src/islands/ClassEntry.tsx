@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { classBins } from '../../shared/activities/scorers.ts';
 import { say, tellNumber } from '../../shared/words/index.ts';
 import { Countable } from './Countable.tsx';
@@ -30,15 +30,17 @@ export function ClassEntry(props: EntryProps) {
 }
 
 function EachNumber({ activity, words, table, store, onSaid }: EntryProps) {
-  const [typed, setTyped] = useState('');
+  // Read off the page, not from state: a number keyed and entered within one frame must not be the one before.
+  const typed = useRef<HTMLInputElement>(null);
   const { line } = activity;
   const { numbers } = table;
   const add = (): void => {
-    const number = Number(typed);
-    if (!(number > 0)) return;
+    const input = typed.current;
+    const number = Number(input?.value);
+    if (input === null || !(number > 0)) return;
     const kept = Math.max(line.from, Math.min(line.to, number));
     store.addNumber(kept);
-    setTyped('');
+    input.value = '';
     onSaid(say(words.saidAdded, { number: saidAs(kept), count: numbers.length + 1 }));
   };
   return (
@@ -52,14 +54,7 @@ function EachNumber({ activity, words, table, store, onSaid }: EntryProps) {
       >
         <label>
           <span class="mark-label">{say(words.classNumbers)}</span>
-          <input
-            class="mark-number numbers"
-            type="number"
-            inputMode="decimal"
-            step="any"
-            value={typed}
-            onInput={({ currentTarget }) => setTyped(currentTarget.value)}
-          />
+          <input class="mark-number numbers" type="number" inputMode="decimal" step="any" ref={typed} />
         </label>
         <span class="mark-unit">{unitName(activity, words, 2)}</span>
         <button type="submit" class="press">
