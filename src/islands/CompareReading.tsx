@@ -8,10 +8,12 @@ interface Props {
   readonly doubts: readonly string[];
   /** What a shuffle keeps; null where nothing is shuffled. */
   readonly keeps: Keeps | null;
+  /** One step below the heading it stands under: on a record card h4, on paper h3. */
+  readonly heading?: 'h3' | 'h4';
 }
 
 /** What archaeologists make of it, and beside it the reasons to doubt that. */
-export function CompareReading({ words, reading, doubts: written, keeps }: Props) {
+export function CompareReading({ words, reading, doubts: written, keeps, heading: Heading = 'h4' }: Props) {
   const ours =
     keeps === null
       ? [words.doubtFew]
@@ -21,12 +23,12 @@ export function CompareReading({ words, reading, doubts: written, keeps }: Props
     <div class="compare-reading">
       {reading !== null && (
         <div>
-          <h4>{say(words.readingTitle)}</h4>
+          <Heading>{say(words.readingTitle)}</Heading>
           <p>{reading}</p>
         </div>
       )}
       <div>
-        <h4>{say(words.doubtsTitle)}</h4>
+        <Heading>{say(words.doubtsTitle)}</Heading>
         <ul>
           {doubts.map((doubt) => (
             <li key={doubt}>{doubt}</li>
