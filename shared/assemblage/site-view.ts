@@ -36,7 +36,7 @@ export interface SiteView {
 }
 
 /** Shuffled sites looked at. ASM: a chance of 5 % is then known to about one in a hundred. */
-const SHUFFLES = 1000;
+const SHUFFLES = 500;
 const SHOWN = 3;
 /** A kind in more than this share of the pits is common, and its company tells little. ASM. */
 const COMMON = 0.6;

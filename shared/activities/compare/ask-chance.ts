@@ -10,7 +10,7 @@ import {
 import { derive, shuffle, type Stream } from '../../chance/index.ts';
 import type { AskedChance } from './activity.ts';
 
-const SHUFFLES = 2000;
+const SHUFFLES = 1000;
 /** Up to this many tables all are looked at, and chance is exact. ASM. */
 const EVERY_TABLE = 20_000;
 /** Pairs asked about: enough that guessing evens out, few enough for a sitting. ASM. */
