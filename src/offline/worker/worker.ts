@@ -1,7 +1,5 @@
 /// <reference lib="WebWorker" />
 // Keeps the whole site on the device: all of it or nothing, so that no page is ever half there.
-export {};
-
 declare const self: ServiceWorkerGlobalScope & {
   /** Put in when the site is built: every file with the hash of what is in it. */
   readonly __WB_MANIFEST: readonly { readonly url: string; readonly revision: string | null }[];
