@@ -50,9 +50,7 @@ export function CompareButtons({ words, table, moves, left, hasHand }: Props) {
           data-weight="main"
           data-move="read"
           aria-disabled={!canRead}
-          onClick={() => {
-            if (canRead) moves.readRecord();
-          }}
+          onClick={moves.readRecord}
         >
           {say(words.readRecord)}
         </button>

@@ -72,9 +72,7 @@ export function SortButtons({ words, table, store, moves, left, canAddTray }: Pr
           data-weight="main"
           data-move="read"
           aria-disabled={!canRead}
-          onClick={() => {
-            if (canRead) moves.readRecord();
-          }}
+          onClick={moves.readRecord}
         >
           {say(words.readRecord)}
         </button>

@@ -81,6 +81,8 @@ export function useCompareMoves({ root, store, words, questions, nameOf }: Table
       setSaid('');
     },
     readRecord: () => {
+      // As the table is now: a switch may press before the last answer has been drawn.
+      if (questions.some((question) => !isSaid(table().said, question))) return;
       store.readRecord();
       setSaid('');
       focus('[data-record]');

@@ -81,6 +81,8 @@ export function useSortMoves({ root, store, activity, words, trays }: Table): So
       setSaid('');
     },
     readRecord: () => {
+      // As the table is now: a switch may press before the last placing has been drawn.
+      if (answered(store.$table.get()).length < activity.finds.length) return;
       store.readRecord();
       setSaid('');
       focus('[data-record]');
