@@ -1,6 +1,6 @@
 import { defineConfig } from '@playwright/test';
 
-const PORT = 4329;
+const PORT = Number(process.env['PITLORE_PORT'] ?? 4329);
 
 export default defineConfig({
   testDir: 'tests/site',
