@@ -9,6 +9,7 @@ import { claims } from './claims.ts';
 import { compile } from './compile.ts';
 import { hazards } from './hazards.ts';
 import { coverage } from './coverage.ts';
+import { day } from './day.ts';
 import { hours } from './hours.ts';
 import { draw } from './draw.ts';
 import { fair } from './fair.ts';
@@ -26,6 +27,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   claims,
   compile,
   coverage,
+  day,
   draw,
   fair,
   hazards,
