@@ -115,7 +115,7 @@ export function randomDay(seed: string, most: { groups: number; stations: number
     ? Array.from({ length: stations.length + uniformBelow(chance, 2) }, (_, index) =>
         adultOf(index, slots, {
           skills: once(chance, 2) ? ['flint'] : [],
-          mostInARow: once(chance, 2) ? Math.max(1, slots - 1) : null,
+          mostInARow: once(chance, 2) ? upTo(slots - 1) : null,
           hasLunch: lunch !== null && lunch.slots.length > 1 && once(chance, 3),
         }),
       )
