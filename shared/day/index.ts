@@ -10,3 +10,5 @@ export { ruleKey, rulesOf, type DayRule } from './rules.ts';
 export type { Solve, Solved } from './solver.ts';
 export { tellCount, tellRule } from './tell-rule.ts';
 export { whenWet } from './when-wet.ts';
+export { dropIn, type DropIn } from './drop-in.ts';
+export { dayCalendar } from './day-calendar.ts';

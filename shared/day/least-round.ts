@@ -10,7 +10,7 @@ const MOST_PLACES = 12;
  *
  * @example leastRound([[0, 2], [2, 0]], [1], 0) // 4
  */
-export function leastRound(
+function leastRound(
   walkMinutes: readonly (readonly number[])[],
   places: readonly number[],
   gate: number | null,

@@ -39,7 +39,7 @@ export type DayOutcome =
 
 const ORDER = ['idle', 'uneven', 'walking'] as const satisfies readonly Aim[];
 
-export function minutesOf(day: Day, plan: DayPlan): AimMinutes {
+function minutesOf(day: Day, plan: DayPlan): AimMinutes {
   const groups = measurePlan(day, plan);
   const total = (key: 'idleMinutes' | 'walkingMinutes'): number =>
     groups.reduce((minutes, group) => minutes + group[key], 0);

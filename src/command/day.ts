@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import {
+  dayCalendar,
   planDay,
   tellClock,
   tellCount,
@@ -11,6 +12,7 @@ import {
   type Doing,
 } from '../../shared/day/index.ts';
 import { readDay } from '../../shared/library/index.ts';
+import { commandWords } from '../../shared/words/en/command.ts';
 import { dayCommandWords } from '../../shared/words/en/day-command.ts';
 import { dayJson } from './day-json.ts';
 import { highsSolver } from './highs-solver.ts';
@@ -88,15 +90,31 @@ function tell(day: Day, outcome: DayOutcome): string {
   }
 }
 
+/** Saves the plan as a calendar file; without a plan there is nothing to save, and that is said. */
+async function saveCalendar(path: string, day: Day, outcome: DayOutcome, io: Io): Promise<void> {
+  if (!('plan' in outcome)) {
+    io.complain(dayCommandWords.noCalendar(path));
+    return;
+  }
+  const stamp = new Date().toISOString().replace(/[-:]|\.\d+/g, '');
+  const date = (day.date ?? '').replaceAll('-', '');
+  await io.save(path, dayCalendar(day, outcome.plan, { date, stamp, lunchWord: dayCommandWords.lunch }));
+}
+
 /**
- * `day DAY.yaml [--json] [--wet] [--seconds N]`: who is where in each slot, or why there is no such day. That there is none
+ * `day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]`: who is where in each slot, or why there is no such day. That there is none
  * is an answer, not an error of the command.
  */
 export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
   const { values, positionals } = parseArgs({
     args: [...argv],
     allowPositionals: true,
-    options: { json: { type: 'boolean' }, wet: { type: 'boolean' }, seconds: { type: 'string' } },
+    options: {
+      json: { type: 'boolean' },
+      wet: { type: 'boolean' },
+      seconds: { type: 'string' },
+      ics: { type: 'string' },
+    },
   });
   const [file, more] = positionals;
   const { seconds = SECONDS } = values;
@@ -113,8 +131,17 @@ export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
   for (const problem of read.problems) io.complain(showProblem(problem, text));
   if (read.value === null) return 1;
   const whole = read.value;
+  if (values.ics !== undefined && whole.date === null) {
+    io.complain(dayCommandWords.noDate(file));
+    return 1;
+  }
+  if (values.ics !== undefined && (await io.exists(values.ics))) {
+    io.complain(commandWords.fileExists(values.ics));
+    return 1;
+  }
   const wet = values.wet === true ? whenWet(whole) : { day: whole, leftOut: [] };
   const outcome = planDay(wet.day, await highsSolver(Number(seconds)));
+  if (values.ics !== undefined) await saveCalendar(values.ics, wet.day, outcome, io);
   if (values.json === true) {
     io.write(`${JSON.stringify(dayJson(wet.day, outcome, wet.leftOut), null, 2)}\n`);
     return 0;

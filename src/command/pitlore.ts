@@ -12,6 +12,7 @@ import { coverage } from './coverage.ts';
 import { day } from './day.ts';
 import { hours } from './hours.ts';
 import { draw } from './draw.ts';
+import { dropin } from './dropin.ts';
 import { fair } from './fair.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
@@ -29,6 +30,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   coverage,
   day,
   draw,
+  dropin,
   fair,
   hazards,
   hours,

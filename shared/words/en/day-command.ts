@@ -12,9 +12,12 @@ const pad = (rows: readonly (readonly string[])[]): string => {
 
 /** What `day` says. */
 export const dayCommandWords = {
-  needs: (): string => 'day needs one day file: pitlore day DAY.yaml [--json] [--wet] [--seconds N]',
+  needs: (): string =>
+    'day needs one day file: pitlore day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]',
   secondsUnfit: (written: string): string =>
     `expected --seconds with a whole number from 1 to 600; received "${written}"`,
+  noDate: (file: string): string => `${file} says no date, and a calendar needs one: add date: "2027-06-10"`,
+  noCalendar: (path: string): string => `There is no plan, so ${path} was not written.`,
   lunch: 'lunch',
   free: '–',
   away: 'not here',
