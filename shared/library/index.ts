@@ -1,4 +1,4 @@
-export { BANDS, youngest, type Band } from './bands.ts';
+export { BANDS, youngest, youngestAge, type Band } from './bands.ts';
 export {
   ATTRIBUTES,
   pitOfFind,
