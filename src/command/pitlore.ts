@@ -12,6 +12,7 @@ import { coverage } from './coverage.ts';
 import { hours } from './hours.ts';
 import { draw } from './draw.ts';
 import { fair } from './fair.ts';
+import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { orders } from './orders.ts';
@@ -28,6 +29,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   coverage,
   draw,
   fair,
+  framework,
   hazards,
   hours,
   new: newLesson,
