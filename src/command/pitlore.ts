@@ -14,6 +14,7 @@ import { hours } from './hours.ts';
 import { draw } from './draw.ts';
 import { dropin } from './dropin.ts';
 import { fair } from './fair.ts';
+import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { orders } from './orders.ts';
@@ -32,6 +33,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   draw,
   dropin,
   fair,
+  framework,
   hazards,
   hours,
   new: newLesson,
