@@ -15,6 +15,7 @@ import { fair } from './fair.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { orders } from './orders.ts';
+import { pack } from './pack.ts';
 import { reading } from './reading.ts';
 import { score } from './score.ts';
 import { swap } from './swap.ts';
@@ -32,6 +33,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   hours,
   new: newLesson,
   orders,
+  pack,
   reading,
   score,
   swap,
