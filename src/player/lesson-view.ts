@@ -96,35 +96,43 @@ export interface TalkView {
   readonly rules: readonly { readonly rule: string; readonly source: string }[];
 }
 
-/** An activity's island with what stands around it. */
-export type ScreenView =
-  | { readonly screen: 'sort'; readonly props: SortProps }
-  | { readonly screen: 'order'; readonly props: OrderProps; readonly of: OrderOf | null }
-  | {
-      readonly screen: 'estimate';
-      readonly props: EstimateProps;
-      readonly subject: SubjectView;
-      readonly how: HowView;
-      readonly strip: StripView | null;
-    }
-  | { readonly screen: 'gathering'; readonly props: BarterProps; readonly talk: TalkView }
-  | { readonly screen: 'class'; readonly props: ClassProps; readonly talk: TalkView }
-  | {
-      readonly screen: 'places';
-      readonly props: CompareProps;
-      readonly plans: readonly { readonly picture: Picture; readonly caption: string }[];
-      readonly tally: TallyView;
-    }
-  | { readonly screen: 'chance'; readonly props: CompareProps; readonly tally: TallyView };
+/** Every screen there is: an activity's island with what stands around it. */
+export interface Screens {
+  readonly sort: { readonly props: SortProps };
+  readonly order: { readonly props: OrderProps; readonly of: OrderOf | null };
+  readonly estimate: {
+    readonly props: EstimateProps;
+    readonly subject: SubjectView;
+    readonly how: HowView;
+    readonly strip: StripView | null;
+  };
+  readonly gathering: { readonly props: BarterProps; readonly talk: TalkView };
+  readonly class: { readonly props: ClassProps; readonly talk: TalkView };
+  readonly places: {
+    readonly props: CompareProps;
+    readonly plans: readonly { readonly picture: Picture; readonly caption: string }[];
+    readonly tally: TallyView;
+  };
+  readonly chance: { readonly props: CompareProps; readonly tally: TallyView };
+}
+
+/** A screen with its name. */
+export type ScreenView = {
+  [Name in keyof Screens]: { readonly screen: Name } & Screens[Name];
+}[keyof Screens];
+
+/** What every screen is told beside its own. */
+export interface Around {
+  readonly id: string;
+  /** Null where the title asks it already. */
+  readonly question: string | null;
+}
 
 /** An activity of a lesson as the page shows it. */
-export interface ActivityView {
-  readonly id: string;
+export interface ActivityView extends Around {
   readonly number: number;
   readonly title: string;
   readonly minutes: string;
-  /** Null where the title asks it already. */
-  readonly question: string | null;
   readonly view: ScreenView;
 }
 
