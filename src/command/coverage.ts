@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { coverageOf } from '../../shared/curriculum/index.ts';
-import { hasErrors } from '../../shared/lesson/index.ts';
+import { hasErrors, nearest } from '../../shared/lesson/index.ts';
 import { claimReport } from '../../shared/words/en/claim-report.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { readLessons } from '../loaders/read-lessons.ts';
@@ -24,6 +24,11 @@ export async function coverage(argv: readonly string[], io: Io): Promise<ExitCod
     return 2;
   }
   const { library } = await libraryFor(join(folder, 'any.md'), values.content, io);
+  const known = library.curricula.frameworks.map(({ id }) => id);
+  if (values.framework !== undefined && !known.includes(values.framework)) {
+    io.complain(claimReport.frameworkUnknown(values.framework, nearest(values.framework, known), known));
+    return 2;
+  }
   const lessons = await readLessons(folder, library);
   const all = coverageOf(
     library.curricula,

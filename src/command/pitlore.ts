@@ -9,9 +9,12 @@ import { claims } from './claims.ts';
 import { compile } from './compile.ts';
 import { hazards } from './hazards.ts';
 import { coverage } from './coverage.ts';
+import { day } from './day.ts';
 import { hours } from './hours.ts';
 import { draw } from './draw.ts';
+import { dropin } from './dropin.ts';
 import { fair } from './fair.ts';
+import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { orders } from './orders.ts';
@@ -27,8 +30,11 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   claims,
   compile,
   coverage,
+  day,
   draw,
+  dropin,
   fair,
+  framework,
   hazards,
   hours,
   new: newLesson,

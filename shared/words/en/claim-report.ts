@@ -1,4 +1,5 @@
 import { article } from './article.ts';
+import { quoted } from './problems.ts';
 
 interface Row {
   readonly outcome: string;
@@ -63,5 +64,7 @@ export const claimReport = {
   coveredRow: (id: string, lessons: readonly { readonly lesson: string; readonly grade: string }[]): string =>
     `  ${id}  ${lessons.map(({ lesson, grade }) => `${lesson} (${grade})`).join(', ')}\n`,
   gaps: (ids: readonly string[]): string => (ids.length === 0 ? '' : `  not met: ${list(ids)}\n`),
+  frameworkUnknown: (written: string, near: string | null, known: readonly string[]): string =>
+    `expected a framework (${list(known)}); received ${quoted(written)}${near === null ? '' : `. Did you mean ${near}?`}`,
   noLessons: (folder: string): string => `no lesson files in ${folder}\n`,
 };
