@@ -78,14 +78,14 @@ export default {
       name: 'islands-have-no-machine',
       severity: 'error',
       comment: 'Data comes as props, made by a page.',
-      from: { path: '^src/islands/' },
-      to: { path: '^src/(loaders|pages|command)/' },
+      from: { path: '^src/(islands|player)/' },
+      to: { path: '^src/(loaders|pages|command|packs)/' },
     },
     {
       name: 'islands-no-node',
       severity: 'error',
       comment: 'An island runs in a browser.',
-      from: { path: '^src/(islands|stores)/' },
+      from: { path: '^src/(islands|stores|player)/' },
       to: { dependencyTypes: ['core'] },
     },
     {

@@ -18,6 +18,7 @@ import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
 import { orders } from './orders.ts';
+import { pack } from './pack.ts';
 import { reading } from './reading.ts';
 import { score } from './score.ts';
 import { swap } from './swap.ts';
@@ -38,6 +39,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   hours,
   new: newLesson,
   orders,
+  pack,
   reading,
   score,
   swap,

@@ -5,7 +5,7 @@ import { BANDS, youngest, type Band } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { BarterProps } from '../islands/barter-view.ts';
 import type { ClassProps } from '../islands/barter-class-view.ts';
-import { goodDrawingId } from '../islands/GoodThing.tsx';
+import { goodDrawingId } from '../islands/good-drawing-id.ts';
 import { viewBoxOf } from './drawn.ts';
 import type { Symbol } from './symbols.ts';
 

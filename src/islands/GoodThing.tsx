@@ -1,11 +1,10 @@
+import { goodDrawingId } from './good-drawing-id.ts';
+
 interface Props {
   readonly good: string;
   readonly words: string;
   readonly worth?: string;
 }
-
-/** The id of a good's drawing in the page. */
-export const goodDrawingId = (good: string): string => `good-${good}`;
 
 /** A good's small drawing with words beside it. */
 export function GoodThing({ good, words, worth }: Props) {

@@ -43,7 +43,8 @@ export function PitView({ activity, words, plan, hand, gone, isHands, onLift }: 
             data-find={place.id}
             data-state={state}
             role={isPressable ? 'button' : undefined}
-            tabIndex={isPressable ? 0 : undefined}
+            // Lower case: in SVG the name is set as it stands, and only this one can be focused.
+            tabindex={isPressable ? 0 : undefined}
             aria-pressed={isPressable ? state === 'held' : undefined}
             aria-hidden={isPressable ? undefined : true}
             aria-label={say(words.findName, { number: find.smallFind, plain: find.plain })}

@@ -1,0 +1,2 @@
+/** The id of a good's drawing in the page. */
+export const goodDrawingId = (good: string): string => `good-${good}`;

@@ -1,0 +1,37 @@
+import type { ActivityOf } from '../../shared/activities/index.ts';
+import { catalogues, say } from '../../shared/words/index.ts';
+import { comparedPlan } from '../components/compared-plan.ts';
+import { tallyStrokes } from '../components/tally-strokes.ts';
+import { pitNumber } from '../islands/compare-view.ts';
+import type { Picture, TallyView } from '../player/lesson-view.ts';
+import { picture } from './picture.ts';
+
+const words = catalogues.en.compare;
+/** From so many pits on, figures are read sooner than strokes. */
+const MANY = 4;
+
+/** What each pit holds, in strokes for a few pits and in figures for many. */
+export function tallyOf({ pits, kinds }: ActivityOf<'compare'>): TallyView {
+  const isFew = pits.length < MANY;
+  return {
+    title: say(words.tallyTitle),
+    how: isFew ? say(words.tallyHow) : null,
+    kind: say(words.tallyKind),
+    none: say(words.tallyNone),
+    pits: pits.map(({ cut }) => say(words.pit, { pit: pitNumber(cut.id) })),
+    rows: kinds.map(({ name, drawing, counts }) => ({
+      name,
+      picture: picture(drawing, 'face'),
+      cells: counts.map((count) => ({ count, strokes: isFew ? tallyStrokes(count) : null })),
+    })),
+  };
+}
+
+/** Each pit in plan, with what lay in it. */
+export const plansOf = ({
+  pits,
+}: ActivityOf<'compare'>): readonly { readonly picture: Picture; readonly caption: string }[] =>
+  pits.map(({ cut, finds }) => ({
+    picture: comparedPlan(cut, finds),
+    caption: say(words.planCaption, { pit: pitNumber(cut.id), count: finds.length }),
+  }));

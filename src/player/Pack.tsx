@@ -1,0 +1,72 @@
+import { Rod } from '../islands/Rod.tsx';
+import { Activity } from './Activity.tsx';
+import type { LessonView } from './lesson-view.ts';
+
+/** A lesson in a pack: what `src/pages/lessons/[id]/index.astro` shows, without the papers. */
+export function Pack({ product, skip, foot, rod, drawings, parts, caution, ...head }: LessonView) {
+  return (
+    <div class="frame">
+      <a class="skip" href="#main">
+        {skip}
+      </a>
+      <header class="frame-head">
+        <span class="frame-name">{product}</span>
+      </header>
+      <main id="main" tabIndex={-1}>
+        <svg class="sprite" aria-hidden="true">
+          {drawings.map(({ id, viewBox, markup }) => (
+            <symbol key={id} id={id} viewBox={viewBox} dangerouslySetInnerHTML={{ __html: markup }} />
+          ))}
+        </svg>
+        <div class="lesson">
+          <Rod {...rod} />
+          <article class="lesson-sheet">
+            <TitleBlock {...head} />
+            {parts.map((part) =>
+              part.part === 'prose' ? (
+                <section
+                  key={part.id}
+                  class="prose"
+                  id={part.id}
+                  dangerouslySetInnerHTML={{ __html: part.html }}
+                />
+              ) : (
+                <Activity key={part.activity.id} {...part.activity} />
+              ),
+            )}
+            {caution !== null && (
+              <p class="caution" role="note" data-caution>
+                <strong>{caution.title}</strong> {caution.text}
+              </p>
+            )}
+          </article>
+        </div>
+      </main>
+      <footer class="frame-foot small quiet">{foot}</footer>
+    </div>
+  );
+}
+
+type HeadProps = Pick<LessonView, 'title' | 'site' | 'invented' | 'particulars'>;
+
+/** The block at the head of the sheet. */
+function TitleBlock({ title, site, invented, particulars }: HeadProps) {
+  return (
+    <header class="title-block">
+      <div>
+        <p class="small">
+          {site} {invented !== null && <em class="quiet">{invented}</em>}
+        </p>
+        <h1>{title}</h1>
+      </div>
+      <dl class="particulars">
+        {particulars.map(({ name, value }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+    </header>
+  );
+}

@@ -1,0 +1,164 @@
+import type { BarterProps } from '../islands/barter-view.ts';
+import type { ClassProps } from '../islands/barter-class-view.ts';
+import type { CompareProps } from '../islands/compare-view.ts';
+import type { EstimateProps } from '../islands/estimate-view.ts';
+import type { OrderProps } from '../islands/order-view.ts';
+import type { SortProps } from '../islands/sort-view.ts';
+
+/** A drawing as it is put in the page. */
+export interface Picture {
+  readonly viewBox: string;
+  readonly markup: string;
+}
+
+/** What stands beside an order: the find whose making it is. */
+export interface OrderOf {
+  readonly picture: Picture;
+  readonly text: string;
+  readonly number: number;
+}
+
+/** What an estimate asks about. */
+export interface SubjectView {
+  readonly find: {
+    readonly picture: Picture;
+    readonly blind: string;
+    readonly name: string;
+    readonly particulars: string;
+    readonly smallFind: number;
+  } | null;
+  readonly given: readonly { readonly name: string; readonly value: string }[];
+}
+
+/** The figures an estimate stands on, with the works they come from. */
+export interface HowView {
+  readonly title: string;
+  readonly lead: string;
+  readonly heads: readonly string[];
+  readonly rows: readonly {
+    readonly label: string;
+    readonly value: string;
+    readonly status: string;
+    readonly works: string;
+  }[];
+  readonly trials: readonly string[];
+  readonly works: readonly string[];
+}
+
+/** A stretch of the strip of work, in shares of its width as SVG writes them. */
+export interface StripPart {
+  readonly x: string;
+  readonly width: string;
+  readonly pattern: string;
+}
+
+/** The making of one axe as a strip of time. */
+export interface StripView {
+  readonly title: string;
+  readonly lead: string;
+  readonly parts: readonly StripPart[];
+  readonly marks: readonly {
+    readonly x: string;
+    readonly text: string;
+    readonly anchor: 'start' | 'middle' | 'end';
+  }[];
+  /** The stretch too thin to see, drawn again larger; null where there is none. */
+  readonly fine: { readonly end: string; readonly parts: readonly StripPart[] } | null;
+  readonly scale: string;
+  readonly lines: readonly { readonly pattern: string; readonly text: string }[];
+  readonly times: string | null;
+}
+
+/** What each pit holds, kind by kind. */
+export interface TallyView {
+  readonly title: string;
+  readonly how: string | null;
+  readonly kind: string;
+  readonly none: string;
+  readonly pits: readonly string[];
+  readonly rows: readonly {
+    readonly name: string;
+    readonly picture: Picture;
+    readonly cells: readonly {
+      readonly count: number;
+      /** Null where many pits stand side by side, and figures are read sooner. */
+      readonly strokes: { readonly width: number; readonly height: number; readonly path: string } | null;
+    }[];
+  }[];
+}
+
+/** What to talk about after a gathering, and the rules of exchange with their sources. */
+export interface TalkView {
+  readonly title: string;
+  readonly lead: string;
+  readonly prompts: readonly string[];
+  readonly rulesTitle: string;
+  readonly rules: readonly { readonly rule: string; readonly source: string }[];
+}
+
+/** Every screen there is: an activity's island with what stands around it. */
+export interface Screens {
+  readonly sort: { readonly props: SortProps };
+  readonly order: { readonly props: OrderProps; readonly of: OrderOf | null };
+  readonly estimate: {
+    readonly props: EstimateProps;
+    readonly subject: SubjectView;
+    readonly how: HowView;
+    readonly strip: StripView | null;
+  };
+  readonly gathering: { readonly props: BarterProps; readonly talk: TalkView };
+  readonly class: { readonly props: ClassProps; readonly talk: TalkView };
+  readonly places: {
+    readonly props: CompareProps;
+    readonly plans: readonly { readonly picture: Picture; readonly caption: string }[];
+    readonly tally: TallyView;
+  };
+  readonly chance: { readonly props: CompareProps; readonly tally: TallyView };
+}
+
+/** A screen with its name. */
+export type ScreenView = {
+  [Name in keyof Screens]: { readonly screen: Name } & Screens[Name];
+}[keyof Screens];
+
+/** What every screen is told beside its own. */
+export interface Around {
+  readonly id: string;
+  /** Null where the title asks it already. */
+  readonly question: string | null;
+}
+
+/** An activity of a lesson as the page shows it. */
+export interface ActivityView extends Around {
+  readonly number: number;
+  readonly title: string;
+  readonly minutes: string;
+  readonly view: ScreenView;
+}
+
+/** A whole lesson as plain data: all that the player is handed. */
+export interface LessonView {
+  readonly product: string;
+  readonly skip: string;
+  readonly foot: string;
+  readonly rod: {
+    readonly label: string;
+    readonly parts: readonly {
+      readonly id: string;
+      readonly name: string;
+      readonly href: string;
+      readonly isActivity: boolean;
+    }[];
+  };
+  readonly title: string;
+  readonly site: string;
+  /** Says that the site is invented; null where it is not. */
+  readonly invented: string | null;
+  readonly particulars: readonly { readonly name: string; readonly value: string }[];
+  readonly drawings: readonly (Picture & { readonly id: string })[];
+  readonly parts: readonly (
+    | { readonly part: 'prose'; readonly id: string; readonly html: string }
+    | { readonly part: 'activity'; readonly activity: ActivityView }
+  )[];
+  readonly caution: { readonly title: string; readonly text: string } | null;
+}

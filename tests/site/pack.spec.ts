@@ -1,0 +1,186 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, test as base, type Page } from '@playwright/test';
+import { runPitlore } from '../command/run-pitlore.ts';
+
+const home = process.cwd();
+const folder = mkdtempSync(join(tmpdir(), 'pitlore-pack-'));
+const MOST_BYTES = 150_000;
+
+/** A pack made now, by its lesson file; kept for the tests after. */
+function packOf(file: string, name: string): string {
+  const out = join(folder, `${name}.html`);
+  const { code, err } = runPitlore(['pack', file, '--out', out, '--content', join(home, 'content')]);
+  if (code !== 0 && !err.includes('is there already')) throw new Error(err);
+  return out;
+}
+
+const demo = (name: string): string => packOf(join(home, 'content/lessons', `${name}.md`), name);
+
+/** Every pack test is without a network, and fails on any word on the console and any request but the file itself. */
+const test = base.extend<{ opened: (file: string) => Promise<Page> }>({
+  opened: async ({ browser }, use) => {
+    const context = await browser.newContext({ offline: true });
+    const said: string[] = [];
+    const asked: string[] = [];
+    await use(async (file) => {
+      const page = await context.newPage();
+      const url = pathToFileURL(file).href;
+      page.on('console', (message) => said.push(message.text()));
+      page.on('pageerror', (error) => said.push(String(error)));
+      page.on('dialog', (dialog) => said.push(dialog.message()));
+      page.on('request', (request) => {
+        if (request.url().split('#')[0] !== url && !request.url().startsWith('data:'))
+          asked.push(request.url());
+      });
+      await page.goto(url);
+      return page;
+    });
+    await context.close();
+    expect(said).toEqual([]);
+    expect(asked).toEqual([]);
+  },
+});
+
+test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Sorts every find by the keyboard alone and reads the record. */
+async function sortByKeyboard(page: Page): Promise<void> {
+  const finds = await page.locator('.sort-ground [data-find]').count();
+  expect(finds).toBeGreaterThan(3);
+  await page.locator('.sort-ground [data-find]').first().focus();
+  for (let placed = 0; placed < finds; placed += 1) {
+    await page.keyboard.press('Enter');
+    await expect(page.locator('.tray-place').first()).toBeFocused();
+    await page.keyboard.press('Enter');
+    const next = placed === finds - 1 ? '[data-move="read"]' : '.sort-ground [data-find][data-state="here"]';
+    await expect(page.locator(`:is(${next}):focus`)).toHaveCount(1);
+  }
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'Record card' })).toBeFocused();
+  await expect(page.locator('.record tbody tr')).toHaveCount(finds);
+}
+
+test('a sort is finished by keyboard from a file, and is there after it is opened again', async ({
+  opened,
+}) => {
+  const file = demo('who-made-this');
+  const page = await opened(file);
+  await sortByKeyboard(page);
+  await page.reload();
+  await expect(page.locator('.record tbody tr').first()).toBeVisible();
+  const keys = await page.evaluate(() => Object.keys(localStorage));
+  expect(keys).toHaveLength(1);
+  expect(keys[0]).toMatch(/^pitlore\/1\/pack-who-made-this-[0-9a-f]{8}\/sort-1$/);
+});
+
+test('a sort is finished where the device keeps nothing', async ({ opened }) => {
+  const page = await opened(demo('made-or-not'));
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'localStorage', {
+      get: () => {
+        throw new DOMException('refused', 'SecurityError');
+      },
+    });
+  });
+  await page.reload();
+  const isRefused = await page.evaluate(() => {
+    try {
+      return window.localStorage === null;
+    } catch {
+      return true;
+    }
+  });
+  expect(isRefused).toBe(true);
+  await sortByKeyboard(page);
+});
+
+const kinds: readonly { readonly lesson: string; readonly island: string; readonly around: string }[] = [
+  { lesson: 'how-old', island: '.sort', around: '.sort-ground' },
+  { lesson: 'stone-to-axe', island: '.order', around: '.order-of' },
+  { lesson: 'hours-in-an-axe', island: '.estimate', around: '.estimate-subject' },
+  { lesson: 'round-the-fire', island: '.barter', around: '.barter-talk' },
+  { lesson: 'a-gathering-for-all', island: '.barter', around: '.barter-talk' },
+  { lesson: 'two-pits', island: '.compare', around: '.compare-plan svg path' },
+  { lesson: 'same-list', island: '.compare', around: '.tally' },
+];
+
+for (const { lesson, island, around } of kinds)
+  test(`${lesson} opens from a file with its drawings, answers, and stays under 150 kB`, async ({
+    opened,
+  }) => {
+    const file = demo(lesson);
+    expect(gzipSync(readFileSync(file)).length).toBeLessThan(MOST_BYTES);
+    const page = await opened(file);
+    await expect(page.locator(`.activity ${island}`).first()).toBeVisible();
+    await expect(page.locator(`.activity ${around}`).first()).toBeVisible();
+    // Every drawing that is pointed to is in the file.
+    const lost = await page.evaluate(() =>
+      [...document.querySelectorAll('use')]
+        .map((use) => use.getAttribute('href')?.slice(1) ?? '')
+        .filter((id) => document.getElementById(id) === null),
+    );
+    expect(lost).toEqual([]);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+  });
+
+test('hostile words of a lesson are shown and do nothing', async ({ opened }) => {
+  const title = `</script><script>alert(1)</script> <img src=x onerror=alert(2)>`;
+  const lesson = join(folder, 'hostile.md');
+  writeFileSync(
+    lesson,
+    `---
+title: ${JSON.stringify(title)}
+site: wendle-marsh
+bands: [7-9]
+minutes: 20
+---
+Look. \\<script>alert(3)\\</script> \\<img src=x onerror=alert(4)> \\<style>*{display:none}\\</style> &lt;/script&gt;
+
+\`\`\`sort
+title: ${JSON.stringify(`${title} </style><!--`)}
+finds: { pit: P3, leave-out: [P3-128] }
+by: made-by
+trays:
+  - { name: "</script><b>made", holds: [carved, ground, fired] }
+  - { name: not made, holds: [natural, burnt], hint: "<img src=x onerror=alert(6)>" }
+minutes: 12
+\`\`\`
+`,
+  );
+  const page = await opened(packOf(lesson, 'hostile'));
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
+  await expect(page).toHaveTitle(`${title} · Pitlore`);
+  expect(
+    await page.evaluate(() => document.querySelectorAll('img, script:not([type]), .tray b').length),
+  ).toBe(0);
+  expect(await page.locator('a[href^="javascript"]').count()).toBe(0);
+  await sortByKeyboard(page);
+});
+
+test('the policy of a pack stops a script that a text would bring, were it let through', async ({
+  browser,
+}) => {
+  const file = join(folder, 'planted.html');
+  const html = readFileSync(demo('who-made-this'), 'utf8');
+  writeFileSync(
+    file,
+    html.replace(
+      '<div data-mount>',
+      '<script>document.title = "ran"</script><img src="x.png"><div data-mount>',
+    ),
+  );
+  const page = await browser.newPage();
+  const said: string[] = [];
+  page.on('console', (message) => said.push(message.text()));
+  await page.goto(pathToFileURL(file).href);
+  await expect(page.locator('.sort')).toBeVisible();
+  await expect(page).not.toHaveTitle('ran');
+  expect(said.filter((text) => text.includes('Content Security Policy')).length).toBeGreaterThanOrEqual(2);
+  await page.close();
+});
