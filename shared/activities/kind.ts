@@ -226,6 +226,8 @@ export interface Compiled<Activity> {
 /** What a compiled activity asks, for the claims a lesson makes: conditions it meets, and how many things it counts. */
 export interface Asks {
   readonly met: readonly string[];
+  /** Conditions it meets only in the bands that are asked so. */
+  readonly metIn?: readonly { readonly bands: readonly Band[]; readonly met: readonly string[] }[];
   /** How many things a pupil handles or counts at most; null where none are counted. */
   readonly things: number | null;
 }

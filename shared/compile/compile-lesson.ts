@@ -13,9 +13,12 @@ import {
 } from '../lesson/index.ts';
 import { reaches, type ActivityFacts, type JudgedClaim, type LessonFacts } from '../curriculum/index.ts';
 import type { Library, Site } from '../library/library.ts';
+import { youngestAge } from '../library/bands.ts';
 import { fileWords } from '../words/en/problems.ts';
 import { checkClaims, factsOf, lessonFacts, vouchFaults } from './check-claims.ts';
+import { visitFaults } from './check-visit.ts';
 import type { Plan, PlanClaim, PlanPart } from './plan.ts';
+import { readVisit, type ReadVisit } from './read-visit.ts';
 
 export interface CompiledLesson {
   /** Null where a problem is an error. */
@@ -121,6 +124,7 @@ export function compileLesson(file: string, text: string, library: Library, seed
   const asked: ActivityFacts[] = [];
   let claims: readonly JudgedClaim[] = [];
   let facts: LessonFacts | null = null;
+  let visit: ReadVisit | null = null;
   if (head !== null && site !== undefined) {
     const chance = stream(seed);
     const seen = new Set<string>();
@@ -156,6 +160,14 @@ export function compileLesson(file: string, text: string, library: Library, seed
       problems.push(...placeFaults(source, lengthFaults(activity, lesson, library), block.locate));
     }
     problems.push(...placeFaults(source, minutesFaults(lesson, activities), lesson.locateHead));
+    if (head.visit !== undefined) {
+      visit = readVisit(head.visit, site, library);
+      const faults = [
+        ...visit.faults,
+        ...visitFaults(library.safety, head.visit, visit.visit, youngestAge(head.bands)),
+      ];
+      problems.push(...placeFaults(source, faults, lesson.locateHead));
+    }
     facts = lessonFacts(head, site, asked);
     const checked = checkClaims(head.claims ?? [], facts, library.curricula, !hasErrors(problems));
     claims = checked.judged;
@@ -194,6 +206,7 @@ export function compileLesson(file: string, text: string, library: Library, seed
     parts,
     activities,
     claims: claims.flatMap(planClaim),
+    ...(visit === null ? {} : { visit: visit.visit }),
   };
   return { plan, problems: sorted, title, claims, facts };
 }

@@ -1,4 +1,5 @@
 export { compileLesson, type CompiledLesson } from './compile-lesson.ts';
+export { lessonReport, lessonSetting } from './lesson-report.ts';
 export { standingHazards, typesShown } from './standing-hazards.ts';
 export { workNamed } from './work-named.ts';
-export type { Plan, PlanClaim, PlanPart } from './plan.ts';
+export type { Plan, PlanClaim, PlanPart, PlanVisit } from './plan.ts';

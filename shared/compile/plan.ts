@@ -2,6 +2,7 @@ import type { Activity } from '../activities/index.ts';
 import type { ClaimGrade, Evidence } from '../curriculum/index.ts';
 import type { Band } from '../library/bands.ts';
 import type { Status } from '../library/status.ts';
+import type { Setting, StationUse } from '../safety/index.ts';
 
 /** What stands in a lesson, in order: prose, or an activity by its id. */
 export type PlanPart =
@@ -23,6 +24,12 @@ export interface PlanClaim {
   readonly sourceAt: string;
   readonly grade: ClaimGrade;
   readonly evidence: readonly Evidence[];
+}
+
+/** What runs beside the lesson, as its head states it: nothing in it is refused. */
+export interface PlanVisit {
+  readonly setting: Setting;
+  readonly stations: readonly StationUse[];
 }
 
 /** A compiled lesson: plain JSON, complete; everything downstream reads only this. */
@@ -50,4 +57,6 @@ export interface Plan {
   readonly parts: readonly PlanPart[];
   readonly activities: readonly Activity[];
   readonly claims: readonly PlanClaim[];
+  /** Left out where the lesson states no visit. */
+  readonly visit?: PlanVisit;
 }

@@ -1,12 +1,20 @@
 import type { Band } from '../library/bands.ts';
 
+/** Conditions an activity meets for some bands only. */
+export interface MetIn {
+  readonly bands: readonly Band[];
+  readonly met: readonly string[];
+}
+
 /** What one activity of a compiled lesson asks, in the terms claims are judged by. */
 export interface ActivityFacts {
   readonly id: string;
   readonly kind: string;
   readonly title: string;
-  /** Conditions the compiled activity meets by what it asks. */
+  /** Conditions the compiled activity meets by what it asks of every band. */
   readonly met: readonly string[];
+  /** Conditions it meets only in the bands that are asked so; left out where all bands are asked alike. */
+  readonly metIn?: readonly MetIn[];
   /** Conditions the lead vouches for. */
   readonly vouched: readonly string[];
   /** How many things a pupil handles or counts at most; null where none are counted. */

@@ -1,3 +1,4 @@
+import type { Band } from '../library/bands.ts';
 import {
   CLAIM_GRADES,
   lookUpOutcome,
@@ -61,6 +62,7 @@ function metBy(
   condition: Condition,
   lesson: LessonFacts,
   stage: string,
+  band: Band | null,
 ): 'plan' | 'lead' | null {
   if (condition.realPlace && lesson.isInvented) return null;
   const years = condition.withinBce;
@@ -68,6 +70,8 @@ function metBy(
   const most = condition.countMost?.[stage] ?? condition.countMost?.['otherwise'];
   if (most !== undefined && (activity.things === null || activity.things > most)) return null;
   if (activity.met.includes(condition.id)) return 'plan';
+  const own = (activity.metIn ?? []).filter(({ bands }) => band !== null && bands.includes(band));
+  if (own.some(({ met }) => met.includes(condition.id))) return 'plan';
   return condition.seenBy === 'lead' && activity.vouched.includes(condition.id) ? 'lead' : null;
 }
 
@@ -85,7 +89,7 @@ function gatherEvidence(
     const condition = curricula.conditions.find(({ id }) => id === when);
     if (condition === undefined) return [];
     return lesson.activities.flatMap((activity): readonly Evidence[] => {
-      const by = metBy(activity, condition, lesson, outcome.stage);
+      const by = metBy(activity, condition, lesson, outcome.stage, step?.band ?? null);
       if (by === null) return [];
       const missing = condition.needs.filter((need) => !allowed.has(need));
       for (const need of missing) beyond.add(need);

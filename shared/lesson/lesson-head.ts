@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { CLAIM_GRADES } from '../curriculum/index.ts';
 import { BANDS } from '../library/bands.ts';
+import { lessonVisit } from './visit-schema.ts';
 
 /** The head of a lesson file, as a lead writes it. */
 export const lessonHead = z.strictObject({
@@ -19,6 +20,11 @@ export const lessonHead = z.strictObject({
     .max(60)
     .optional()
     .describe('The outcomes the lesson practises, teaches or touches'),
+  visit: lessonVisit
+    .optional()
+    .describe(
+      'What runs beside it: the setting, and stations (kind, children, finds, edge, exposure, pupils …), held against the safety rules',
+    ),
   language: z.literal('en').optional().describe('The language of its words'),
 });
 

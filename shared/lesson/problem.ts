@@ -84,6 +84,8 @@ export const PROBLEM_CODES = [
   'tray-unknown',
   'trays-too-many',
   'value-unfit',
+  'visit-held',
+  'visit-refused',
   'vouch-needless',
   'wants-rise',
   'word-unknown',

@@ -9,3 +9,6 @@ export function youngest(bands: readonly Band[]): Band {
   if (found === undefined) throw new RangeError('no bands given');
   return found;
 }
+
+/** The youngest age of some bands, in whole years. @throws RangeError on an empty list. @example youngestAge(['7-9', '9-11']) // 7 */
+export const youngestAge = (bands: readonly Band[]): number => Number(youngest(bands).split('-')[0]);

@@ -1,4 +1,4 @@
-export { BANDS, youngest, type Band } from './bands.ts';
+export { BANDS, youngest, youngestAge, type Band } from './bands.ts';
 export {
   ATTRIBUTES,
   pitOfFind,
@@ -21,6 +21,7 @@ export { readCsv } from './read-csv.ts';
 export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
 export { readFramework, type FrameworkWords } from './read-framework.ts';
 export { readMakingFigures } from './read-making-figures.ts';
+export { readDay } from './read-day.ts';
 export { readHazards } from './read-hazards.ts';
 export { readSituation } from './read-situation.ts';
 export { readSite, siteFile, type TableText } from './read-site.ts';

@@ -10,13 +10,18 @@ export const edgeOfType = (rules: Pick<SafetyRules, 'edgeOfType'>, type: string)
 export const sharper = (a: EdgeClass, b: EdgeClass): EdgeClass =>
   EDGE_CLASSES.indexOf(a) >= EDGE_CLASSES.indexOf(b) ? a : b;
 
+/** The bluntest a piece can be called: a sharp one may have been rubbed down and checked, nothing else changes class (ASM). */
+const bluntestOf = (edge: EdgeClass): EdgeClass => (edge === 'E2' ? 'E1' : edge);
+
 /**
- * The sharpest class at a station: what it says itself, or else that of its finds. Real flint of which nothing is said is
- * the sharpest; null where a station has no pieces in the hand.
+ * The sharpest class at a station: what it says itself, never blunter than its finds can be made, or else that of its
+ * finds. Real flint of which nothing is said is the sharpest; null where a station has no pieces in the hand.
+ *
+ * @example edgeAtStation(rules, { kind: 'sharp-handling', childrenAtOnce: 6, edgeClass: 'E0', finds: ['flake'] }) // 'E1'
  */
 export function edgeAtStation(rules: Pick<SafetyRules, 'edgeOfType'>, station: StationUse): EdgeClass | null {
-  if (station.edgeClass !== undefined) return station.edgeClass;
   const edges = (station.finds ?? []).map((type) => edgeOfType(rules, type));
+  if (station.edgeClass !== undefined) return edges.map(bluntestOf).reduce(sharper, station.edgeClass);
   if (edges.length > 0) return edges.reduce(sharper);
   return station.kind === 'sharp-handling' ? 'E3' : null;
 }

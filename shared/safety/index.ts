@@ -1,4 +1,4 @@
-export { computeAdults, stationRule, type Adults, type Because } from './adults.ts';
+export { computeAdults, standsAt, stationRule, type Adults, type Because } from './adults.ts';
 export { hazardsOf, inOrder, kitOf, signsOf } from './arising.ts';
 export { edgeAtStation, edgeOfType, mayMeet, nearestAllowed, sharper } from './edges.ts';
 export { lessonSituation } from './lesson-situation.ts';

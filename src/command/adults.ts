@@ -1,8 +1,7 @@
 import { parseArgs } from 'node:util';
-import { typesShown } from '../../shared/compile/index.ts';
-import { readSituation } from '../../shared/library/index.ts';
+import { lessonReport, lessonSetting, type Plan } from '../../shared/compile/index.ts';
+import { readSituation, youngestAge } from '../../shared/library/index.ts';
 import {
-  lessonSituation,
   plainSituation,
   safetyReport,
   SETTINGS,
@@ -12,7 +11,7 @@ import {
 } from '../../shared/safety/index.ts';
 import { becauseSentence, safetyWords } from '../../shared/words/en/safety.ts';
 import type { ExitCode, Io } from './io.ts';
-import { readPlan, youngestAge } from './lesson-group.ts';
+import { readPlan } from './lesson-group.ts';
 import { libraryFor } from './library-for.ts';
 import { showProblem } from './show-problem.ts';
 
@@ -31,11 +30,11 @@ const options = {
 type Values = ReturnType<typeof parseArgs<{ options: typeof options }>>['values'];
 
 /** What is asked of a class, or the sentence that says which option does not fit. */
-function groupOf(values: Values, bands: readonly string[], rules: SafetyRules): Situation | string {
+function groupOf(values: Values, plan: Plan, rules: SafetyRules): Situation | string {
   const pupils = values.pupils ?? '';
   if (!/^\d{1,4}$/.test(pupils)) return safetyWords.pupilsUnfit(pupils);
   const ages = values.ages === undefined ? null : /^(\d{1,2})(?:-(\d{1,2}))?$/.exec(values.ages);
-  const age = ages === null ? youngestAge(bands) : Number(ages[1]);
+  const age = ages === null ? youngestAge(plan.bands) : Number(ages[1]);
   const oldest = ages === null ? age : Number(ages[2] ?? ages[1]);
   if ((values.ages !== undefined && ages === null) || age < 4 || oldest > 16 || oldest < age) {
     return safetyWords.agesUnfit(values.ages ?? '');
@@ -46,7 +45,7 @@ function groupOf(values: Values, bands: readonly string[], rules: SafetyRules): 
   if (stranger !== undefined) return safetyWords.frameworkUnknown(stranger, known);
   const hasLocal = /^[1-9]\d{0,2}$/.test(values.local ?? '');
   if (frameworks.includes('local') && !hasLocal) return safetyWords.localUnfit();
-  const written = values.setting ?? 'classroom';
+  const written = values.setting ?? lessonSetting(plan);
   const setting = SETTINGS.find((each) => each === written);
   if (setting === undefined) return safetyWords.settingUnknown(written, SETTINGS);
   return {
@@ -110,12 +109,10 @@ export async function adults(argv: readonly string[], io: Io): Promise<ExitCode>
   }
   const read = await readPlan(file, values.content, io);
   if (read === null) return 1;
-  const group = groupOf(values, read.plan.bands, read.rules);
+  const group = groupOf(values, read.plan, read.rules);
   if (typeof group === 'string') {
     io.complain(group);
     return 2;
   }
-  const kinds = read.plan.activities.map(({ kind }) => kind);
-  const situation = lessonSituation(read.rules, group, kinds, typesShown(read.plan));
-  return show(safetyReport(read.rules, situation), isJson, io);
+  return show(lessonReport(read.rules, read.plan, group), isJson, io);
 }

@@ -1,9 +1,10 @@
 import { parseArgs } from 'node:util';
-import { typesShown } from '../../shared/compile/index.ts';
-import { inOrder, hazardsOf, lessonSituation, plainSituation } from '../../shared/safety/index.ts';
+import { lessonReport, lessonSetting } from '../../shared/compile/index.ts';
+import { youngestAge } from '../../shared/library/index.ts';
+import { inOrder, plainSituation } from '../../shared/safety/index.ts';
 import { safetyWords } from '../../shared/words/en/safety.ts';
 import type { ExitCode, Io } from './io.ts';
-import { readPlan, youngestAge } from './lesson-group.ts';
+import { readPlan } from './lesson-group.ts';
 
 /** `hazards FILE [--json]`: what a lesson commonly brings, with the controls strongest first, and how each is known. */
 export async function hazards(argv: readonly string[], io: Io): Promise<ExitCode> {
@@ -20,9 +21,8 @@ export async function hazards(argv: readonly string[], io: Io): Promise<ExitCode
   const read = await readPlan(file, values.content, io);
   if (read === null) return 1;
   const { plan, rules } = read;
-  const group = plainSituation(0, youngestAge(plan.bands), [], 'classroom');
-  const kinds = plan.activities.map(({ kind }) => kind);
-  const rows = hazardsOf(rules, lessonSituation(rules, group, kinds, typesShown(plan))).map((hazard) => ({
+  const group = plainSituation(0, youngestAge(plan.bands), [], lessonSetting(plan));
+  const rows = lessonReport(rules, plan, group).hazards.map((hazard) => ({
     ...hazard,
     controls: inOrder(hazard.controls),
   }));

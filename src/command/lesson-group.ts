@@ -21,7 +21,3 @@ export async function readPlan(
   }
   return { plan, rules: library.safety };
 }
-
-/** The youngest age of a lesson's bands, in whole years. @example youngestAge(['7-9', '9-11']) // 7 */
-export const youngestAge = (bands: readonly string[]): number =>
-  Math.min(...bands.map((band) => Number(band.split('-')[0])));

@@ -9,8 +9,10 @@ import { claims } from './claims.ts';
 import { compile } from './compile.ts';
 import { hazards } from './hazards.ts';
 import { coverage } from './coverage.ts';
+import { day } from './day.ts';
 import { hours } from './hours.ts';
 import { draw } from './draw.ts';
+import { dropin } from './dropin.ts';
 import { fair } from './fair.ts';
 import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -27,7 +29,9 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   claims,
   compile,
   coverage,
+  day,
   draw,
+  dropin,
   fair,
   framework,
   hazards,

@@ -73,3 +73,29 @@ test('the hazards of a lesson, each control with how it is known', () => {
   expect(rows.every(({ controls }) => controls.every(({ status }) => status !== ''))).toBe(true);
   expect(runPitlore(['hazards', LESSON]).out).toContain('Children never knap');
 });
+
+test('a lesson that states stations: the verbs count them, and a refused one is told at its place', () => {
+  const stated = 'content/lessons/order-of-an-axe.md';
+  const said = JSON.parse(runPitlore(['adults', stated, '--pupils', '30', '--json']).out);
+  // Ring of 15 at 1 to 15, handling of 8 at 1 to 8 from age 11, 7 at tables at 1 to 15; a practitioner at each station.
+  expect(said).toMatchObject({
+    stationSupervisors: 3,
+    supervisors: 3,
+    practitioners: 2,
+    totalAdults: 5,
+    refusals: [],
+  });
+  const rows: readonly { readonly id: string }[] = JSON.parse(runPitlore(['hazards', stated, '--json']).out);
+  expect(rows.map(({ id }) => id)).toEqual(
+    expect.arrayContaining(['flying-chips', 'sharp-edges', 'trench-edge']),
+  );
+  const file = join(newFolder(), 'refused.md');
+  const visit = 'visit: { setting: outdoors, stations: [{ kind: mock-dig, pupils: [flake] }] }';
+  writeFileSync(
+    file,
+    `---\ntitle: A visit\nsite: wendle-marsh\nbands: [14-16]\nminutes: 10\n${visit}\n---\n`,
+  );
+  const { code, out, err } = runPitlore(['adults', file, '--pupils', '9', '--content', 'content']);
+  expect({ code, out }).toEqual({ code: 1, out: '' });
+  expect(err).toContain('rule X01: children never knap');
+});

@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import type { BarterActivity } from './activity.ts';
+import { asksBarter } from './asks.ts';
 import { compileBarter } from './compile.ts';
 import { paperBarter } from './paper.ts';
 import { barterPlay, type BarterPlay } from './play.ts';
@@ -15,5 +16,6 @@ export const barter: Kind<BarterBlock, BarterActivity, BarterPlay> = {
   record: recordBarter,
   guess: guessBarter,
   paper: paperBarter,
+  asks: asksBarter,
   shows: () => [],
 };

@@ -1,5 +1,6 @@
 import type { Kind } from '../kind.ts';
 import type { EstimateActivity } from './activity.ts';
+import { asksEstimate } from './asks.ts';
 import { compileEstimate } from './compile.ts';
 import { paperEstimate } from './paper.ts';
 import { estimatePlay, type EstimatePlay } from './play.ts';
@@ -15,5 +16,6 @@ export const estimate: Kind<EstimateBlock, EstimateActivity, EstimatePlay, Estim
   record: recordEstimate,
   guess: guessEstimate,
   paper: paperEstimate,
+  asks: asksEstimate,
   shows: ({ find }) => (find === null ? [] : [find.drawing]),
 };

@@ -52,6 +52,8 @@ export const commandWords = {
   pitlore reading FILE --band B [--json]             how hard it is to read, and where
   pitlore claims FILE [--offered] [--json]           the outcomes a lesson claims, earned or not, and those it could
   pitlore coverage DIR [--framework ID] [--json]     which outcomes a folder of lessons meets, and which none does
+  pitlore day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]   who is where in each slot, or why there is no such day
+  pitlore dropin --per-hour N --minutes M --places C [--json]   how long people wait at a station they drop in on
   pitlore framework FILE [--to-case|--from-case] [--changed DATETIME]   a framework as a CASE 1.1 package, and back
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.

@@ -135,6 +135,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'tray-unknown': 'A tray is not a value of the attribute, or is not one of the trays of the block.',
   'trays-too-many': 'There are more trays than the youngest band can choose among.',
   'value-unfit': 'A value is of the wrong sort, too small, too large or too long.',
+  'visit-held': 'A station goes beyond what is planned for: the visit is not ready until that is mended.',
+  'visit-refused': 'A station asks of children, or of a place, what is never done.',
   'vouch-needless': 'A block vouches for what is worked out from the activity itself.',
   'wants-rise': 'A second of a good is worth more than the first: wants may only fall.',
   'word-unknown': 'A word is not one of those that may stand there.',

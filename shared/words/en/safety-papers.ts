@@ -22,6 +22,17 @@ export const safetyPapers = {
   adultsTitle: 'Adults for this lesson',
   adultsLead:
     'Everyone at tables with drawings, on screen or on paper; nothing sharp in the room. At least this many by an old starting point for England (DfEE 1998, withdrawn 2011); your own policy may ask for more.',
+  adultsLeadVisit:
+    'Everyone at the stations above, running together, and the rest at tables with the lesson. At each station as many as it takes, or the whole class where that is fewer. Practitioners are counted in, and never as supervisors. At least this many by an old starting point for England (DfEE 1998, withdrawn 2011); your own policy may ask for more.',
+  stationsTitle: 'Stations of this visit',
+  stationsLead:
+    'Setting: {setting}. These are what the lesson file states, and nothing in it is refused by the rules for its youngest age, {age}. That is no promise that it is safe. Figures are our judgement (ASM).',
+  station: 'Station',
+  stationChildren: 'Children at once',
+  stationEdge: 'Sharpest class, and how near',
+  stationRope: 'Front row, metres',
+  stationEyes: 'Eyes covered nearer than, metres',
+  stationPractitioners: 'Practitioners',
   adultsPupils: 'Pupils',
   adultsLeast: 'Adults, at least',
   adultsDecided: 'Which rule decided',

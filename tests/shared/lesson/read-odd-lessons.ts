@@ -53,8 +53,8 @@ export function readOddLessons(
     };
     try {
       const ms = workMs(read);
-      // The compiler of the machine, or its clean-up, may fall into one reading: a slow one is read again, once.
-      const settledMs = ms > SLOWEST_MS ? Math.min(ms, workMs(read)) : ms;
+      // The compiler of the machine, or its clean-up, may fall into one reading: a slow one is read again, twice.
+      const settledMs = ms > SLOWEST_MS ? Math.min(ms, workMs(read), workMs(read)) : ms;
       slowestMs = Math.max(slowestMs, settledMs);
       if (settledMs > SLOWEST_MS)
         faults.push(`${number}: ${Math.round(settledMs)} ms for ${text.length} characters`);

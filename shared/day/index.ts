@@ -1,0 +1,14 @@
+export { tellClock } from './clock.ts';
+export type { Day, DayAdult, DayGroup, DayStation } from './day.ts';
+export { countDay, type TooMany } from './count-day.ts';
+export { conflictSet, type ConflictSet } from './conflict-set.ts';
+export { dayProgramme } from './day-programme.ts';
+export { measurePlan } from './measure-plan.ts';
+export type { DayPlan, Doing } from './plan.ts';
+export { planDay, type DayOutcome } from './plan-day.ts';
+export { ruleKey, rulesOf, type DayRule } from './rules.ts';
+export type { Solve, Solved } from './solver.ts';
+export { tellCount, tellRule } from './tell-rule.ts';
+export { whenWet } from './when-wet.ts';
+export { dropIn, type DropIn } from './drop-in.ts';
+export { dayCalendar } from './day-calendar.ts';

@@ -1,0 +1,84 @@
+import {
+  measurePlan,
+  tellClock,
+  tellCount,
+  tellRule,
+  type Day,
+  type DayOutcome,
+  type DayPlan,
+} from '../../shared/day/index.ts';
+
+/** Who is where, slot by slot; slots are numbered from 1, as in the file. */
+const rounds = (day: Day, plan: DayPlan) =>
+  day.slots.map(({ fromMinute, toMinute }, slot) => ({
+    slot: slot + 1,
+    from: tellClock(fromMinute),
+    to: tellClock(toMinute),
+    groups: day.groups.map(({ id }, group) => {
+      const doing = plan.groups[group]?.[slot] ?? { kind: 'away' };
+      return {
+        group: id,
+        doing: doing.kind,
+        station: doing.kind === 'station' ? (day.stations[doing.station]?.id ?? null) : null,
+      };
+    }),
+  }));
+
+const crew = (day: Day, plan: DayPlan) =>
+  day.adults.map(({ id, role }, adult) => ({
+    adult: id,
+    role,
+    stations: (plan.crew[adult] ?? []).map((station) =>
+      station === null ? null : (day.stations[station]?.id ?? null),
+    ),
+  }));
+
+/** A plan, or why there is none, as the command tells it to other programmes. */
+export function dayJson(day: Day, outcome: DayOutcome, leftOut: readonly string[]) {
+  const none = {
+    bound: null,
+    rounds: [],
+    adults: [],
+    groups: [],
+    walkingMinutes: null,
+    idleMinutes: null,
+    unevenMinutes: null,
+    conflicts: [],
+    isLeastConflict: null,
+    reasons: [],
+    leastMissed: null,
+    leftOut,
+  };
+  switch (outcome.status) {
+    case 'unknown':
+      return { status: outcome.status, ...none };
+    case 'impossible':
+      return {
+        status: outcome.status,
+        ...none,
+        conflicts: (outcome.conflict?.rules ?? []).map((rule) => ({
+          rule: rule.kind,
+          says: tellRule(day, rule),
+        })),
+        isLeastConflict: outcome.conflict?.isLeast ?? null,
+        reasons: outcome.reasons.map((reason) => ({ kind: reason.kind, says: tellCount(day, reason) })),
+        leastMissed: outcome.leastMissed,
+      };
+    case 'optimal':
+    case 'bounded':
+      return {
+        status: outcome.status,
+        ...none,
+        ...outcome.minutes,
+        bound: outcome.bound,
+        rounds: rounds(day, outcome.plan),
+        adults: crew(day, outcome.plan),
+        groups: measurePlan(day, outcome.plan).map((minutes, group) => ({
+          group: day.groups[group]?.id ?? '',
+          ...minutes,
+        })),
+      };
+    default:
+      return outcome satisfies never;
+  }
+}

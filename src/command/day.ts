@@ -1,0 +1,152 @@
+import { parseArgs } from 'node:util';
+import {
+  dayCalendar,
+  planDay,
+  tellClock,
+  tellCount,
+  tellRule,
+  whenWet,
+  type Day,
+  type DayOutcome,
+  type DayPlan,
+  type Doing,
+} from '../../shared/day/index.ts';
+import { readDay } from '../../shared/library/index.ts';
+import { commandWords } from '../../shared/words/en/command.ts';
+import { dayCommandWords } from '../../shared/words/en/day-command.ts';
+import { dayJson } from './day-json.ts';
+import { highsSolver } from './highs-solver.ts';
+import type { ExitCode, Io } from './io.ts';
+import { showProblem } from './show-problem.ts';
+
+/** What all of a plan may take where nothing is said. ASM. */
+const SECONDS = '10';
+
+function tellDoing(day: Day, doing: Doing): string {
+  switch (doing.kind) {
+    case 'station':
+      return day.stations[doing.station]?.name ?? '';
+    case 'lunch':
+    case 'free':
+    case 'away':
+      return dayCommandWords[doing.kind];
+    default:
+      return doing satisfies never;
+  }
+}
+
+function tables(day: Day, plan: DayPlan): string {
+  const bells = day.slots.map(({ fromMinute }) => tellClock(fromMinute));
+  const groups = plan.groups.map((row, group) => [
+    day.groups[group]?.name ?? '',
+    ...row.map((doing) => tellDoing(day, doing)),
+  ]);
+  const crew = plan.crew.map((row, adult) => [
+    day.adults[adult]?.role ?? '',
+    ...row.map((station) => (station === null ? dayCommandWords.off : (day.stations[station]?.name ?? ''))),
+  ]);
+  const table = (head: string, rows: readonly (readonly string[])[]): string =>
+    rows.length === 0 ? '' : dayCommandWords.table([[head, ...bells], ...rows]);
+  return table(dayCommandWords.groups, groups) + table(dayCommandWords.adults, crew);
+}
+
+function tell(day: Day, outcome: DayOutcome): string {
+  switch (outcome.status) {
+    case 'optimal':
+    case 'bounded': {
+      const { idleMinutes, unevenMinutes, walkingMinutes } = outcome.minutes;
+      const isWaitSettled =
+        outcome.bound.idleMinutes === idleMinutes && outcome.bound.unevenMinutes === unevenMinutes;
+      const proof =
+        outcome.status === 'optimal'
+          ? dayCommandWords.optimal()
+          : isWaitSettled
+            ? dayCommandWords.bounded(walkingMinutes, outcome.bound.walkingMinutes)
+            : dayCommandWords.waitsOpen();
+      return (
+        tables(day, outcome.plan) +
+        dayCommandWords.minutes(idleMinutes, unevenMinutes, walkingMinutes) +
+        proof
+      );
+    }
+    case 'impossible': {
+      const { reasons, conflict, leastMissed } = outcome;
+      return (
+        dayCommandWords.impossible() +
+        dayCommandWords.counted(reasons.map((reason) => tellCount(day, reason))) +
+        (conflict === null
+          ? ''
+          : dayCommandWords.conflict(
+              conflict.rules.map((rule) => tellRule(day, rule)),
+              conflict.isLeast,
+            )) +
+        (leastMissed === null ? '' : dayCommandWords.leastMissed(leastMissed))
+      );
+    }
+    case 'unknown':
+      return dayCommandWords.unknown();
+    default:
+      return outcome satisfies never;
+  }
+}
+
+/** Saves the plan as a calendar file; without a plan there is nothing to save, and that is said. */
+async function saveCalendar(path: string, day: Day, outcome: DayOutcome, io: Io): Promise<void> {
+  if (!('plan' in outcome)) {
+    io.complain(dayCommandWords.noCalendar(path));
+    return;
+  }
+  const stamp = new Date().toISOString().replace(/[-:]|\.\d+/g, '');
+  const date = (day.date ?? '').replaceAll('-', '');
+  await io.save(path, dayCalendar(day, outcome.plan, { date, stamp, lunchWord: dayCommandWords.lunch }));
+}
+
+/**
+ * `day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]`: who is where in each slot, or why there is no such day. That there is none
+ * is an answer, not an error of the command.
+ */
+export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
+  const { values, positionals } = parseArgs({
+    args: [...argv],
+    allowPositionals: true,
+    options: {
+      json: { type: 'boolean' },
+      wet: { type: 'boolean' },
+      seconds: { type: 'string' },
+      ics: { type: 'string' },
+    },
+  });
+  const [file, more] = positionals;
+  const { seconds = SECONDS } = values;
+  if (file === undefined || more !== undefined) {
+    io.complain(dayCommandWords.needs());
+    return 2;
+  }
+  if (!/^[1-9]\d{0,2}$/.test(seconds) || Number(seconds) > 600) {
+    io.complain(dayCommandWords.secondsUnfit(seconds));
+    return 2;
+  }
+  const text = await io.read(file);
+  const read = readDay(file, text);
+  for (const problem of read.problems) io.complain(showProblem(problem, text));
+  if (read.value === null) return 1;
+  const whole = read.value;
+  if (values.ics !== undefined && whole.date === null) {
+    io.complain(dayCommandWords.noDate(file));
+    return 1;
+  }
+  if (values.ics !== undefined && (await io.exists(values.ics))) {
+    io.complain(commandWords.fileExists(values.ics));
+    return 1;
+  }
+  const wet = values.wet === true ? whenWet(whole) : { day: whole, leftOut: [] };
+  const outcome = planDay(wet.day, await highsSolver(Number(seconds)));
+  if (values.ics !== undefined) await saveCalendar(values.ics, wet.day, outcome, io);
+  if (values.json === true) {
+    io.write(`${JSON.stringify(dayJson(wet.day, outcome, wet.leftOut), null, 2)}\n`);
+    return 0;
+  }
+  const leftOut = whole.stations.filter(({ id }) => wet.leftOut.includes(id)).map(({ name }) => name);
+  io.write(dayCommandWords.first(whole.title) + dayCommandWords.leftOut(leftOut) + tell(wet.day, outcome));
+  return 0;
+}
