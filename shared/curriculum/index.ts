@@ -19,5 +19,6 @@ export {
   type Evidence,
   type JudgedClaim,
 } from './judge-claim.ts';
+export { listOutcomes, type ListedOutcome } from './list-outcomes.ts';
 export { offerClaims } from './offer-claims.ts';
 export { bandsOf } from './steps.ts';

@@ -9,6 +9,7 @@ import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { order } from './en/order.ts';
+import { outcomes, subjectNames } from './en/outcomes.ts';
 import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
@@ -33,9 +34,11 @@ export const catalogues = {
     help,
     problemMeanings,
     order,
+    outcomes,
     safetyPapers,
     site,
     sort,
+    subjectNames,
     agesOf,
   },
 } as const;
