@@ -12,7 +12,7 @@ import type { AskedChance } from './activity.ts';
 
 const SHUFFLES = 1000;
 /** Up to this many tables all are looked at, and chance is exact; counting more than that only to give up takes long. ASM. */
-const EVERY_TABLE = 5_000;
+const EVERY_TABLE = 2_000;
 /** Pairs asked about: enough that guessing evens out, few enough for a sitting. ASM. */
 const MOST_PAIRS = 6;
 /** Chances between these are too near once in twenty to ask about: another seed might judge otherwise. ASM. */
