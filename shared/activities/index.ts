@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
-import type { Library } from '../library/library.ts';
+import type { Library, Site } from '../library/library.ts';
 import type { Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { barter } from './barter/kind.ts';
 import { compare } from './compare/kind.ts';
@@ -94,3 +94,7 @@ export const shownFinds = <K extends KindName>(
 /** What an activity asks, for the claims a lesson makes. */
 export const asksOf = <K extends KindName>(activity: Activities[K] & { kind: K }, library: Library): Asks =>
   table[activity.kind].asks?.(activity, library) ?? { met: [], things: null };
+
+/** What a new block of a kind holds, from the finds of a site. */
+export const starterOf = (kind: KindName, site: Site): Readonly<Record<string, unknown>> =>
+  table[kind].starter?.(site) ?? { title: kind, minutes: 10 };

@@ -250,6 +250,8 @@ export interface Kind<
   readonly paper: (activity: Activity) => readonly Sheet[];
   /** What it asks, for the claims a lesson makes; a kind without it meets no condition of its own. */
   readonly asks?: (activity: Activity, library: Library) => Asks;
+  /** What a new block of the kind holds, from the finds of a site; a kind without it begins with a title and minutes. */
+  readonly starter?: (site: Site) => Readonly<Record<string, unknown>>;
   /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
   readonly shows: (activity: Activity) => readonly FindToDraw[];
 }

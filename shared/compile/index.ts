@@ -1,3 +1,4 @@
+export { addUp, claimLines, type AddedUp, type ClaimLine } from './add-up.ts';
 export { compileLesson, type CompiledLesson } from './compile-lesson.ts';
 export { lessonReport, lessonSetting } from './lesson-report.ts';
 export { standingHazards, typesShown } from './standing-hazards.ts';

@@ -3,6 +3,7 @@ import { barter } from './en/barter.ts';
 import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
+import { bench, fieldNames } from './en/bench.ts';
 import { compare } from './en/compare.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
@@ -27,10 +28,12 @@ export const catalogues = {
     barterClass,
     barterPaper,
     barterRefusals,
+    bench,
     compare,
     drawings,
     estimate,
     estimatePapers,
+    fieldNames,
     help,
     problemMeanings,
     order,

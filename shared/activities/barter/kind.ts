@@ -6,9 +6,11 @@ import { paperBarter } from './paper.ts';
 import { barterPlay, type BarterPlay } from './play.ts';
 import { guessBarter, recordBarter } from './plays.ts';
 import { barterBlock, type BarterBlock } from './schema.ts';
+import { startBarter } from './starter.ts';
 import { scoreBarter } from './score.ts';
 
 export const barter: Kind<BarterBlock, BarterActivity, BarterPlay> = {
+  starter: startBarter,
   schema: barterBlock,
   playSchema: barterPlay,
   compile: compileBarter,

@@ -5,9 +5,11 @@ import { paperCompare } from './paper.ts';
 import { comparePlay, type ComparePlay } from './play.ts';
 import { guessCompare, recordCompare } from './plays.ts';
 import { compareBlock, type CompareBlock } from './schema.ts';
+import { startCompare } from './starter.ts';
 import { scoreCompare, type CompareScore } from './score.ts';
 
 export const compare: Kind<CompareBlock, CompareActivity, ComparePlay, CompareScore> = {
+  starter: startCompare,
   schema: compareBlock,
   playSchema: comparePlay,
   compile: compileCompare,

@@ -4,10 +4,12 @@ import { compileOrder } from './compile.ts';
 import { paperOrder } from './paper.ts';
 import { orderPlay, type OrderPlay } from './play.ts';
 import { guessLaid, recordLaid } from './plays.ts';
+import { startOrder } from './starter.ts';
 import { orderBlock, type OrderBlock } from './schema.ts';
 import { scoreLaid, type LaidScore } from './score.ts';
 
 export const order: Kind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
+  starter: startOrder,
   schema: orderBlock,
   playSchema: orderPlay,
   compile: compileOrder,

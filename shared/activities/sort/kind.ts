@@ -6,9 +6,11 @@ import { paperSort } from './paper.ts';
 import { sortPlay, type SortPlay } from './play.ts';
 import { guessSort, recordSort } from './plays.ts';
 import { sortBlock, type SortBlock } from './schema.ts';
+import { startSort } from './starter.ts';
 import { scoreSort, type SortScore } from './score.ts';
 
 export const sort: Kind<SortBlock, SortActivity, SortPlay, SortScore> = {
+  starter: startSort,
   schema: sortBlock,
   playSchema: sortPlay,
   compile: compileSort,

@@ -1,0 +1,64 @@
+import { atom, type ReadableAtom } from 'nanostores';
+import type { ContentFile } from '../../shared/library/index.ts';
+import type { Answer, Ask, CheckAsk, Checked, Opened } from './protocol.ts';
+
+/** The page's side of its worker. */
+export interface Checker {
+  /** Null until the library has been read. */
+  readonly $opened: ReadableAtom<Opened | null>;
+  /** The newest answer; null before the first. */
+  readonly $checked: ReadableAtom<Checked | null>;
+  /** Why nothing can be checked; null where all is well. */
+  readonly $failed: ReadableAtom<string | null>;
+  /** Reads the library, with the lead's own files laid over it. */
+  readonly open: (files: readonly ContentFile[]) => void;
+  /** Checks a text. Asked again before the answer is there, only the newest is checked next. */
+  readonly check: (ask: Omit<CheckAsk, 'ask' | 'number'>) => void;
+}
+
+/** @param content Where the site's content is. */
+export function createChecker(content: string): Checker {
+  const $opened = atom<Opened | null>(null);
+  const $checked = atom<Checked | null>(null);
+  const $failed = atom<string | null>(null);
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  let number = 0;
+  let isBusy = false;
+  let next: CheckAsk | null = null;
+
+  const post = (ask: Ask): void => {
+    worker.postMessage(ask);
+  };
+  const goOn = (): void => {
+    isBusy = next !== null;
+    if (next !== null) post(next);
+    next = null;
+  };
+  worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
+    if (data.answer === 'opened') $opened.set(data);
+    else if (data.answer === 'failed') $failed.set(data.because);
+    else $checked.set(data);
+    if (data.answer !== 'opened') goOn();
+  });
+  worker.addEventListener('error', ({ message }) => {
+    $failed.set(message === '' ? content : message);
+  });
+
+  return {
+    $opened,
+    $checked,
+    $failed,
+    open: (files) => {
+      post({ ask: 'open', content, files });
+    },
+    check: (wanted) => {
+      number += 1;
+      const ask: CheckAsk = { ask: 'check', number, ...wanted };
+      if (isBusy) next = ask;
+      else {
+        isBusy = true;
+        post(ask);
+      }
+    },
+  };
+}

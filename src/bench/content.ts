@@ -1,0 +1,16 @@
+import type { ContentFile } from '../../shared/library/index.ts';
+
+/** A lesson of the site, to begin from. */
+export interface SiteLesson {
+  readonly id: string;
+  readonly title: string;
+  readonly text: string;
+}
+
+/** What the site was made from, as `bench/content.json` holds it. */
+export interface BenchContent {
+  readonly files: readonly ContentFile[];
+  /** The product's own files; null where the site is made from those. */
+  readonly home: readonly ContentFile[] | null;
+  readonly lessons: readonly SiteLesson[];
+}

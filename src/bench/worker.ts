@@ -1,0 +1,93 @@
+import { changeHead } from '../../shared/bench/index.ts';
+import { addUp, claimLines, compileLesson } from '../../shared/compile/index.ts';
+import { readContent, type ContentFile, type Library } from '../../shared/library/index.ts';
+import { lessonView } from '../packs/lesson-view.ts';
+import { packKey } from '../packs/pack-key.ts';
+import type { BenchContent } from './content.ts';
+import { offersOf } from './offers.ts';
+import type { Answer, Ask, CheckAsk, PackPart } from './protocol.ts';
+
+// The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
+const FRAMEWORKS = ['england-visits'];
+
+let content: BenchContent | null = null;
+let library: Library | null = null;
+let readFrom: readonly ContentFile[] | null = null;
+
+const say = (answer: Answer): void => {
+  postMessage(answer);
+};
+
+/** The library with the lead's own files laid over the site's: read again only when those change. */
+function libraryWith(from: BenchContent, own: readonly ContentFile[]) {
+  const isOwn = (path: string): boolean => own.some((file) => file.path === path);
+  const files = [...from.files.filter(({ path }) => !isOwn(path)), ...own];
+  const read = readContent(files, from.home ?? files);
+  library = read.library;
+  readFrom = own;
+  return read;
+}
+
+const sameFiles = (a: readonly ContentFile[] | null, b: readonly ContentFile[]): boolean =>
+  a !== null &&
+  a.length === b.length &&
+  a.every((file, index) => file.path === b[index]?.path && file.text === b[index]?.text);
+
+/** The page at one band: the same lesson, its head saying that band alone. */
+async function pageOf(ask: CheckAsk, from: Library): Promise<PackPart | null> {
+  const band = ask.page?.band ?? null;
+  const text =
+    band === null ? ask.text : changeHead(ask.text, { do: 'set', path: ['bands'], value: [band] });
+  const { plan } = compileLesson(ask.name, text ?? ask.text, from, ask.name);
+  if (plan === null) return null;
+  return {
+    title: plan.title,
+    language: plan.language,
+    // Without a secure page there is no digest: the page can be looked at, and no pack is made.
+    lesson: lessonView(await packKey(ask.name, plan).catch(() => ask.name), plan, from),
+  };
+}
+
+async function check(ask: CheckAsk): Promise<void> {
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const started = performance.now();
+  const { plan, problems, claims } = compileLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const tookMs = performance.now() - started;
+  say({
+    answer: 'checked',
+    number: ask.number,
+    text: ask.text,
+    problems,
+    claims: claimLines(claims),
+    added: plan === null ? null : addUp(library, plan, ask.pupils, FRAMEWORKS),
+    bands: plan?.bands ?? [],
+    page: ask.page === null || plan === null ? null : await pageOf(ask, library),
+    tookMs,
+  });
+}
+
+async function open(address: string, own: readonly ContentFile[]): Promise<void> {
+  if (content === null) {
+    const response = await fetch(address);
+    if (!response.ok) throw new Error(`${address}: ${response.status}`);
+    // Written by src/pages/bench/content.json.ts of the same build.
+    content = (await response.json()) as BenchContent;
+  }
+  const { library: read, problems } = libraryWith(content, own);
+  const isOwn = new Set(own.map(({ file }) => file));
+  say({
+    answer: 'opened',
+    offers: offersOf(read),
+    lessons: content.lessons,
+    problems: problems.filter(({ file }) => isOwn.has(file)),
+  });
+}
+
+addEventListener('message', ({ data }: MessageEvent<Ask>) => {
+  const done = data.ask === 'open' ? open(data.content, data.files) : check(data);
+  done.catch((error: unknown) => {
+    say({ answer: 'failed', because: error instanceof Error ? error.message : String(error) });
+  });
+});

@@ -1,0 +1,16 @@
+import { readFiles } from '../../loaders/read-files.ts';
+import { siteContent } from '../../loaders/site-content.ts';
+import type { BenchContent } from '../../bench/content.ts';
+
+/** The files the site was made from, for the Bench: it reads them again in the browser. */
+export async function GET(): Promise<Response> {
+  const folder = process.env['PITLORE_CONTENT'] ?? 'content';
+  const { lessons } = await siteContent();
+  const files = await readFiles(folder);
+  const content: BenchContent = {
+    files,
+    home: folder === 'content' ? null : await readFiles('content'),
+    lessons: lessons.map(({ id, title, text }) => ({ id, title: title ?? id, text })),
+  };
+  return new Response(JSON.stringify(content), { headers: { 'content-type': 'application/json' } });
+}
