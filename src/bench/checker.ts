@@ -1,6 +1,6 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import type { ContentFile } from '../../shared/library/index.ts';
-import type { Answer, Ask, CheckAsk, Checked, Opened } from './protocol.ts';
+import type { Answer, Ask, CheckAsk, Checked, Opened, PackPart } from './protocol.ts';
 
 /** The page's side of its worker. */
 export interface Checker {
@@ -14,6 +14,8 @@ export interface Checker {
   readonly open: (files: readonly ContentFile[]) => void;
   /** Checks a text. Asked again before the answer is there, only the newest is checked next. */
   readonly check: (ask: Omit<CheckAsk, 'ask' | 'number'>) => void;
+  /** The lesson's own page, for all its bands; null where an error stands in the way. */
+  readonly page: (ask: Omit<CheckAsk, 'ask' | 'number' | 'page'>) => Promise<PackPart | null>;
 }
 
 /** @param content Where the site's content is. */
@@ -25,6 +27,7 @@ export function createChecker(content: string): Checker {
   let number = 0;
   let isBusy = false;
   let next: CheckAsk | null = null;
+  const waiting = new Map<number, (page: PackPart | null) => void>();
 
   const post = (ask: Ask): void => {
     worker.postMessage(ask);
@@ -37,7 +40,12 @@ export function createChecker(content: string): Checker {
   worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
     if (data.answer === 'opened') $opened.set(data);
     else if (data.answer === 'failed') $failed.set(data.because);
-    else $checked.set(data);
+    else {
+      const asked = waiting.get(data.number);
+      waiting.delete(data.number);
+      if (asked === undefined) $checked.set(data);
+      else asked(data.page);
+    }
     if (data.answer !== 'opened') goOn();
   });
   worker.addEventListener('error', ({ message }) => {
@@ -60,5 +68,11 @@ export function createChecker(content: string): Checker {
         post(ask);
       }
     },
+    page: (wanted) =>
+      new Promise((answer) => {
+        number += 1;
+        waiting.set(number, answer);
+        post({ ask: 'check', number, ...wanted, page: { band: null } });
+      }),
   };
 }

@@ -29,6 +29,7 @@ export interface PackPart {
 export interface Checked {
   readonly answer: 'checked';
   readonly number: number;
+  readonly name: string;
   /** The text that was checked: mends are for it alone. */
   readonly text: string;
   readonly problems: readonly Problem[];

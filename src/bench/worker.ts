@@ -58,6 +58,7 @@ async function check(ask: CheckAsk): Promise<void> {
   say({
     answer: 'checked',
     number: ask.number,
+    name: ask.name,
     text: ask.text,
     problems,
     claims: claimLines(claims),

@@ -1,0 +1,122 @@
+import { useStore } from '@nanostores/preact';
+import { useEffect, useState } from 'preact/hooks';
+import { outline } from '../../shared/bench/index.ts';
+import { bench as words } from '../../shared/words/en/bench.ts';
+import { say } from '../../shared/words/index.ts';
+import { slug } from '../../shared/library/slug.ts';
+import { createBench, type OpenVisit } from '../stores/bench.ts';
+import { BeginVisit } from './BeginVisit.tsx';
+import { createChecker } from './checker.ts';
+import { createEdits } from './edits.ts';
+import type { LessonFields } from './field.ts';
+import { KeepingLine } from './KeepingLine.tsx';
+import type { PackFiles } from './make-pack-here.ts';
+import { OfferedWords, offeredFor } from './OfferedWords.tsx';
+import { OnBench } from './OnBench.tsx';
+import { readTextFile } from './read-text-file.ts';
+import { ShelfList } from './ShelfList.tsx';
+import type { Caret } from './FileText.tsx';
+
+export interface BenchProps {
+  readonly fields: LessonFields;
+  /** Where the site's content is served. */
+  readonly content: string;
+  readonly files: PackFiles & { readonly preview: string };
+  readonly help: string;
+}
+
+const startersAt = (visit: OpenVisit | null): string => {
+  const site = outline(visit?.history.text ?? '').head?.data?.['site'];
+  return typeof site === 'string' ? site : '';
+};
+
+/** The Bench: a shelf of visits, and the one that is being built. */
+export function Bench({ fields, content, files, help }: BenchProps) {
+  const [bench] = useState(createBench);
+  const [checker] = useState(() => createChecker(content));
+  const [told, tell] = useState('');
+  const [caret, setCaret] = useState<Caret | null>(null);
+  const visit = useStore(bench.$visit);
+  const shelf = useStore(bench.$shelf);
+  const keeping = useStore(bench.$keeping);
+  const opened = useStore(checker.$opened);
+  const failed = useStore(checker.$failed);
+  const own = visit?.files;
+
+  useEffect(() => {
+    const keepNow = (): void => void bench.keepNow();
+    addEventListener('pagehide', keepNow);
+    document.addEventListener('visibilitychange', keepNow);
+    void bench.pickUp();
+    return () => {
+      removeEventListener('pagehide', keepNow);
+      document.removeEventListener('visibilitychange', keepNow);
+    };
+  }, [bench]);
+  useEffect(() => {
+    checker.open(own ?? []);
+  }, [checker, own]);
+
+  const edits = createEdits({
+    bench,
+    tell,
+    setCaret,
+    starter: (kind) => {
+      const sites = opened?.offers.sites ?? [];
+      const site = sites.find(({ value }) => value === startersAt(bench.$visit.get())) ?? sites[0];
+      return site?.starters[kind] ?? `\`\`\`${kind}\ntitle: ${kind}\nminutes: 10\n\`\`\``;
+    },
+  });
+  const openFile = async (file: File): Promise<void> => {
+    const text = await readTextFile(file);
+    if (text === null) tell(say(words.openFileUnfit, { name: file.name }));
+    else await bench.begin(slug(file.name.replace(/\.[^.]*$/, '')) || 'lesson', text);
+  };
+  return (
+    <div class="bench">
+      {failed !== null && (
+        <p class="bench-failed" role="alert">
+          {say(words.failed, { because: failed })}
+        </p>
+      )}
+      <p role="status" class="unseen">
+        {told}
+      </p>
+      <details class="shelf" open={visit === null ? true : undefined}>
+        <summary>{words.shelfTitle}</summary>
+        <BeginVisit
+          lessons={opened?.lessons ?? []}
+          begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
+          openFile={(file) => void openFile(file)}
+        />
+        <ShelfList
+          shelf={shelf}
+          openId={visit?.id ?? null}
+          open={(kept) => void bench.open(kept)}
+          drop={(id) => void bench.drop(id)}
+        />
+      </details>
+      {visit !== null && (
+        <>
+          <KeepingLine bench={bench} visit={visit} keeping={keeping} hasNoShelf={shelf === null} tell={tell} />
+          <OnBench
+            key={visit.id}
+            visit={visit}
+            bench={bench}
+            checker={checker}
+            fields={fields}
+            edits={edits}
+            caret={caret}
+            setCaret={setCaret}
+            isLocked={keeping === 'elsewhere'}
+            files={files}
+            help={help}
+            offered={offeredFor(opened?.offers ?? null)}
+            tell={tell}
+          />
+          <OfferedWords offers={opened?.offers ?? null} site={startersAt(visit)} />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,39 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { bench as words } from '../../shared/words/en/bench.ts';
+import type { PackPart } from './protocol.ts';
+
+interface Props {
+  readonly preview: string;
+  readonly page: PackPart | null;
+}
+
+/** The lesson as pupils see it: a pack's own page, shut off from this one, told the lesson as it is written. */
+export function PageSeen({ preview, page }: Props) {
+  const frame = useRef<HTMLIFrameElement>(null);
+  const told = useRef('');
+  const lesson = page === null ? '' : JSON.stringify(page.lesson);
+  const tell = (): void => {
+    if (page === null || told.current === lesson) return;
+    told.current = lesson;
+    // The frame has no origin of its own to be named: it runs shut off.
+    frame.current?.contentWindow?.postMessage(page.lesson, '*');
+  };
+  useEffect(tell, [lesson]);
+  return (
+    <>
+      {page === null && <p>{words.pageNot}</p>}
+      <iframe
+        ref={frame}
+        class="page-seen"
+        title={words.pageFrame}
+        sandbox="allow-scripts"
+        src={preview}
+        hidden={page === null}
+        onLoad={() => {
+          told.current = '';
+          tell();
+        }}
+      />
+    </>
+  );
+}
