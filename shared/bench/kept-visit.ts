@@ -36,8 +36,7 @@ const marked = z.object({ mark: z.literal('pitlore-visit'), version: z.number() 
 
 /** A kept visit as read, or why it is not: made by a later version of the program, or no visit at all. */
 export type ReadKept =
-  | { readonly visit: KeptVisit }
-  | { readonly visit: null; readonly fault: 'later' | 'unreadable' };
+  { readonly visit: KeptVisit } | { readonly visit: null; readonly fault: 'later' | 'unreadable' };
 
 /**
  * Reads what was kept, by this version or an earlier one. Version 1 had one text and nothing beside it.
@@ -48,10 +47,7 @@ export function readKept(given: unknown): ReadKept {
   const head = marked.safeParse(given);
   if (!head.success) return { visit: null, fault: 'unreadable' };
   if (head.data.version > KEPT_VERSION) return { visit: null, fault: 'later' };
-  const read =
-    head.data.version < KEPT_VERSION
-      ? versionOne.safeParse(given)
-      : versionTwo.safeParse(given);
+  const read = head.data.version < KEPT_VERSION ? versionOne.safeParse(given) : versionTwo.safeParse(given);
   if (!read.success) return { visit: null, fault: 'unreadable' };
   return {
     visit: { files: [], past: [], ...read.data, mark: 'pitlore-visit', version: KEPT_VERSION },

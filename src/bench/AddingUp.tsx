@@ -18,7 +18,10 @@ const asNumber = (value: unknown): number => (typeof value === 'number' && value
 /** Minutes as they stand in the file: what the activities take, and what the whole has. */
 function minutesOf({ head, parts }: Outline): { readonly sum: number; readonly whole: number } {
   const each = parts.map((part) => (part.part === 'block' ? asNumber(part.data?.['minutes']) : 0));
-  return { sum: each.reduce((total, minutes) => total + minutes, 0), whole: asNumber(head?.data?.['minutes']) };
+  return {
+    sum: each.reduce((total, minutes) => total + minutes, 0),
+    whole: asNumber(head?.data?.['minutes']),
+  };
 }
 
 /** What the visit comes to, between two rules as at the head of a sheet: minutes, adults, kit, claims. */
@@ -88,9 +91,13 @@ export function AddingUp({ read, checked, pupils, setPupils }: Props) {
               <li key={`${id} ${station}`}>{sentence}</li>
             ))}
           </ul>
-          <h3>{words.sumHazards}</h3>
+          <p>
+            <strong>{words.sumHazards}</strong>
+          </p>
           <p class="small">{added.hazards.join('; ')}</p>
-          <h3>{words.sumKit}</h3>
+          <p>
+            <strong>{words.sumKit}</strong>
+          </p>
           <ul class="prose-list small">
             {added.kit.map(({ name, items }) => (
               <li key={name}>
@@ -98,7 +105,11 @@ export function AddingUp({ read, checked, pupils, setPupils }: Props) {
               </li>
             ))}
           </ul>
-          {claims.length > 0 && <h3>{words.sumClaims}</h3>}
+          {claims.length > 0 && (
+            <p>
+              <strong>{words.sumClaims}</strong>
+            </p>
+          )}
           <ul class="prose-list small">
             {claims.map(({ code, isEarned, summary }) => (
               <li key={code}>

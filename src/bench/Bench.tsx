@@ -73,9 +73,9 @@ export function Bench({ fields, content, files, help }: BenchProps) {
     else await bench.begin(slug(file.name.replace(/\.[^.]*$/, '')) || 'lesson', text);
   };
   return (
-    <div class="bench">
+    <div class="lead">
       {failed !== null && (
-        <p class="bench-failed" role="alert">
+        <p class="lead-failed" role="alert">
           {say(words.failed, { because: failed })}
         </p>
       )}
@@ -98,7 +98,13 @@ export function Bench({ fields, content, files, help }: BenchProps) {
       </details>
       {visit !== null && (
         <>
-          <KeepingLine bench={bench} visit={visit} keeping={keeping} hasNoShelf={shelf === null} tell={tell} />
+          <KeepingLine
+            bench={bench}
+            visit={visit}
+            keeping={keeping}
+            hasNoShelf={shelf === null}
+            tell={tell}
+          />
           <OnBench
             key={visit.id}
             visit={visit}

@@ -67,13 +67,13 @@ function OneField({ field, value, place }: OneProps) {
   };
   const isSimple = ['text', 'number', 'yes', 'choice'].includes(field.shape.shape);
   return (
-    <div class="form-field" role={isSimple ? undefined : 'group'} aria-labelledby={isSimple ? undefined : `${id}-name`}>
+    <div
+      class="form-field"
+      role={isSimple ? undefined : 'group'}
+      aria-labelledby={isSimple ? undefined : `${id}-name`}
+    >
       <div class="form-name">
-        {isSimple ? (
-          <label for={id}>{name}</label>
-        ) : (
-          <span id={`${id}-name`}>{name}</span>
-        )}
+        {isSimple ? <label for={id}>{name}</label> : <span id={`${id}-name`}>{name}</span>}
         {field.isNeeded ? (
           value === undefined && <span class="small quiet">{words.fieldNeeded}</span>
         ) : (
@@ -89,9 +89,9 @@ function OneField({ field, value, place }: OneProps) {
           </button>
         )}
       </div>
-      <Value shape={field.shape} value={value} place={{ ...place, path, id, name }} hint={field.means} />
+      <Value shape={field.shape} value={value} place={{ ...place, path, id, name }} />
       {field.means !== '' && (
-        <p class="small quiet" id={`${id}-means`}>
+        <p class="form-means small quiet" id={`${id}-means`}>
           {field.means}
         </p>
       )}

@@ -18,7 +18,7 @@ export function Items({ shape, value, place }: Props) {
   const isFull = shape.most !== null && items.length >= shape.most;
   return (
     <>
-      <ol class="form-items">
+      <ol class="form-items" data-items={shape.item.shape}>
         {items.map((item, index) => (
           <Item key={index} shape={shape.item} item={item} index={index} count={items.length} place={place} />
         ))}
@@ -53,7 +53,12 @@ interface ItemProps {
 
 function Item({ shape, item, index, count, place }: ItemProps) {
   const named = { number: index + 1, name: place.name };
-  const here = { ...place, path: [...place.path, index], id: `${place.id}-${index}` };
+  const here = {
+    ...place,
+    path: [...place.path, index],
+    id: `${place.id}-${index}`,
+    name: `${place.name} ${index + 1}`,
+  };
   const move = (to: number): void => {
     place.change({ do: 'move', path: place.path, from: index, to });
   };
@@ -63,7 +68,7 @@ function Item({ shape, item, index, count, place }: ItemProps) {
     <li class="form-item">
       <div class="form-item-value">
         {isSimple ? (
-          <Simple shape={shape} value={item} place={here} label={`${place.name} ${index + 1}`} />
+          <Simple shape={shape} value={item} place={here} label={here.name} />
         ) : (
           <Value shape={shape} value={item} place={here} />
         )}

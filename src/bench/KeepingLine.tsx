@@ -29,7 +29,7 @@ export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell }: Props) 
           {words.takeOver}
         </button>
       )}
-      <span class="bench-acts">
+      <span class="lead-acts">
         <button
           type="button"
           class="press small"

@@ -47,7 +47,9 @@ export function Layer({ name, about, minutes, piece, fields, isOpen, toggle, edi
               <span class="small quiet">{about}</span>
             </button>
           </h3>
-          {minutes !== null && <span class="layer-minutes numbers">{say(words.layerMinutes, { minutes })}</span>}
+          {minutes !== null && (
+            <span class="layer-minutes numbers">{say(words.layerMinutes, { minutes })}</span>
+          )}
           {piece.what === 'part' && (
             <Moves number={piece.number} count={piece.count} name={name} edits={edits} />
           )}
@@ -61,7 +63,17 @@ export function Layer({ name, about, minutes, piece, fields, isOpen, toggle, edi
 }
 
 /** Earlier, later, out. */
-function Moves({ number, count, name, edits }: { number: number; count: number; name: string; edits: Edits }) {
+function Moves({
+  number,
+  count,
+  name,
+  edits,
+}: {
+  number: number;
+  count: number;
+  name: string;
+  edits: Edits;
+}) {
   const by = (steps: -1 | 1) => (): void => {
     edits.move(number, steps, name);
   };

@@ -33,7 +33,8 @@ const CLASS_OF = 30;
 
 /** The visit that is being built: what it comes to, its section, its file, what is to be mended, and its page. */
 export function OnBench(props: Props) {
-  const { visit, bench, checker, fields, edits, caret, setCaret, isLocked, files, help, offered, tell } = props;
+  const { visit, bench, checker, fields, edits, caret, setCaret, isLocked, files, help, offered, tell } =
+    props;
   const { text } = visit.history;
   const [pupils, setPupils] = useState(CLASS_OF);
   const [page, setPage] = useState<PageWanted>({ isShown: false, band: null });
@@ -57,15 +58,15 @@ export function OnBench(props: Props) {
   return (
     <>
       <AddingUp read={read} checked={checked} pupils={pupils} setPupils={setPupils} />
-      <div class="bench-sides">
-        <section class="bench-visit" aria-labelledby="bench-visit">
+      <div class="lead-sides">
+        <section class="lead-visit" aria-labelledby="bench-visit">
           <h2 id="bench-visit">{words.visitTitle}</h2>
           <fieldset disabled={isLocked}>
             <legend class="unseen">{words.visitTitle}</legend>
             <VisitParts read={read} fields={fields} edits={edits} offered={offered} />
           </fieldset>
         </section>
-        <div class="bench-side">
+        <div class="lead-side">
           <section aria-labelledby="bench-file">
             <h2 id="bench-file">{words.fileTitle}</h2>
             <p class="small quiet">{words.fileLead}</p>
@@ -96,7 +97,7 @@ export function OnBench(props: Props) {
           </section>
         </div>
       </div>
-      <section class="bench-page" aria-labelledby="bench-page">
+      <section class="lead-page" aria-labelledby="bench-page">
         <h2 id="bench-page">{words.pageTitle}</h2>
         <PagePanel
           files={files}

@@ -44,7 +44,7 @@ export function PagePanel({ files, name, bands, wanted, want, page, packPart, ca
   };
   return (
     <>
-      <div class="bench-acts">
+      <div class="lead-acts">
         <button
           type="button"
           class="press"

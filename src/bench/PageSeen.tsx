@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { bench as words } from '../../shared/words/en/bench.ts';
 import type { PackPart } from './protocol.ts';
 
@@ -11,6 +11,7 @@ interface Props {
 export function PageSeen({ preview, page }: Props) {
   const frame = useRef<HTMLIFrameElement>(null);
   const told = useRef('');
+  const [html, setHtml] = useState<string | null>(null);
   const lesson = page === null ? '' : JSON.stringify(page.lesson);
   const tell = (): void => {
     if (page === null || told.current === lesson) return;
@@ -19,21 +20,29 @@ export function PageSeen({ preview, page }: Props) {
     frame.current?.contentWindow?.postMessage(page.lesson, '*');
   };
   useEffect(tell, [lesson]);
+  // Fetched here and not by the frame: a frame that is shut off has no share in the copy kept for no signal.
+  useEffect(() => {
+    void fetch(preview)
+      .then((response) => response.text())
+      .then(setHtml);
+  }, [preview]);
   return (
     <>
       {page === null && <p>{words.pageNot}</p>}
-      <iframe
-        ref={frame}
-        class="page-seen"
-        title={words.pageFrame}
-        sandbox="allow-scripts"
-        src={preview}
-        hidden={page === null}
-        onLoad={() => {
-          told.current = '';
-          tell();
-        }}
-      />
+      {html !== null && (
+        <iframe
+          ref={frame}
+          class="page-seen"
+          title={words.pageFrame}
+          sandbox="allow-scripts"
+          srcdoc={html}
+          hidden={page === null}
+          onLoad={() => {
+            told.current = '';
+            tell();
+          }}
+        />
+      )}
     </>
   );
 }

@@ -19,18 +19,18 @@ export function ProblemsList({ problems, isFresh, tookMs, help, goTo, mend }: Pr
   const stops = problems?.filter(({ grade }) => grade === 'error').length ?? 0;
   return (
     <>
-      <p role="status" class="bench-count">
+      <p role="status" class="lead-count">
         {problems === null
           ? words.problemsChecking
           : problems.length === 0
             ? words.problemsNone
             : `${say(words.problemsCount, { count: problems.length })}${stops > 0 ? `; ${say(words.problemsStop, { count: stops })}` : ''}.`}
       </p>
-      <ol class="bench-problems">
+      <ol class="lead-problems">
         {(problems ?? []).map((problem) => (
           <li
             key={`${problem.code} ${problem.from.offset} ${problem.to.offset}`}
-            class="bench-problem"
+            class="lead-problem"
             data-grade={problem.grade}
           >
             <p>
@@ -47,7 +47,7 @@ export function ProblemsList({ problems, isFresh, tookMs, help, goTo, mend }: Pr
               <dt>{site.problemMend}</dt>
               <dd>{problem.mend}</dd>
             </dl>
-            <div class="bench-acts">
+            <div class="lead-acts">
               <button
                 type="button"
                 class="press small"
@@ -76,7 +76,9 @@ export function ProblemsList({ problems, isFresh, tookMs, help, goTo, mend }: Pr
           </li>
         ))}
       </ol>
-      {tookMs !== null && <p class="small quiet">{say(words.checkedIn, { ms: Math.max(1, Math.round(tookMs)) })}</p>}
+      {tookMs !== null && (
+        <p class="small quiet">{say(words.checkedIn, { ms: Math.max(1, Math.round(tookMs)) })}</p>
+      )}
     </>
   );
 }

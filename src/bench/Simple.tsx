@@ -7,10 +7,10 @@ interface Props {
   readonly value: unknown;
   readonly place: FormPlace;
   /** Read out where no label stands beside it. */
-  readonly label?: string;
+  readonly label?: string | undefined;
 }
 
-const LONG = 60;
+const LONG = 125;
 
 const asText = (value: unknown): string =>
   typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? String(value) : '';
@@ -67,7 +67,7 @@ export function Simple({ shape, value, place, label }: Props) {
         }}
       />
     );
-  const isLong = (shape.most ?? 0) > LONG || asText(value).length > LONG;
+  const isLong = (shape.most ?? 0) > LONG || asText(value).length > LONG / 2;
   const list = place.offered(String(place.path.findLast((step) => typeof step === 'string') ?? ''));
   return isLong && list === null ? (
     <textarea

@@ -23,7 +23,8 @@ interface Props {
   readonly shape: Shape;
   readonly value: unknown;
   readonly place: FormPlace;
-  readonly hint?: string;
+  /** Read out where no label stands beside it. */
+  readonly label?: string;
 }
 
 const ways: Readonly<Record<Shape['shape'], string>> = {
@@ -43,11 +44,14 @@ const wayName = (shape: Shape): string =>
   shape.shape === 'fixed'
     ? String(shape.value)
     : shape.shape === 'group'
-      ? shape.fields.map(({ key }) => key).slice(0, 3).join(', ')
+      ? shape.fields
+          .map(({ key }) => key)
+          .slice(0, 3)
+          .join(', ')
       : ways[shape.shape];
 
 /** A value by its shape: a line, a choice, a list, a group of keys, or one of several of these. */
-export function Value({ shape, value, place }: Props) {
+export function Value({ shape, value, place, label }: Props) {
   switch (shape.shape) {
     case 'list':
       return <Items shape={shape} value={value} place={place} />;
@@ -79,7 +83,7 @@ export function Value({ shape, value, place }: Props) {
     case 'number':
     case 'yes':
     case 'choice':
-      return <Simple shape={shape} value={value} place={place} />;
+      return <Simple shape={shape} value={value} place={place} label={label} />;
     default:
       return shape satisfies never;
   }
@@ -91,8 +95,8 @@ function Either({ of, value, place }: { of: readonly Shape[]; value: unknown; pl
   const shape = of[chosen];
   return (
     <div class="form-either">
-      <label class="small">
-        {words.fieldAs}{' '}
+      <label class="form-as small">
+        <span>{words.fieldAs}</span>{' '}
         <select
           value={String(chosen)}
           onChange={({ currentTarget }) => {
@@ -108,7 +112,7 @@ function Either({ of, value, place }: { of: readonly Shape[]; value: unknown; pl
           ))}
         </select>
       </label>
-      {shape !== undefined && <Value shape={shape} value={value} place={place} />}
+      {shape !== undefined && <Value shape={shape} value={value} place={place} label={place.name} />}
     </div>
   );
 }

@@ -1,7 +1,12 @@
 /** What a value of a lesson file may be, as a form shows it; read off the schemas when the site is built. */
 export type Shape =
   | { readonly shape: 'text'; readonly most: number | null }
-  | { readonly shape: 'number'; readonly least: number | null; readonly most: number | null; readonly isWhole: boolean }
+  | {
+      readonly shape: 'number';
+      readonly least: number | null;
+      readonly most: number | null;
+      readonly isWhole: boolean;
+    }
   | { readonly shape: 'yes' }
   | { readonly shape: 'fixed'; readonly value: string | number | boolean }
   | { readonly shape: 'choice'; readonly options: readonly string[] }

@@ -5,8 +5,7 @@ import type { Offers } from './protocol.ts';
 
 /** What a lesson may point to in a library, each with a few words that say what it is. */
 export function offersOf({ sites, vocabulary, curricula, sources }: Library): Offers {
-  const typeName = (id: string): string =>
-    vocabulary.objectTypes.find((type) => type.id === id)?.label ?? id;
+  const typeName = (id: string): string => vocabulary.objectTypes.find((type) => type.id === id)?.label ?? id;
   return {
     sites: sites.map((site) => ({
       value: site.id,
@@ -15,9 +14,7 @@ export function offersOf({ sites, vocabulary, curricula, sources }: Library): Of
       finds: site.pits.flatMap((pit) =>
         pit.finds.map((find) => ({ value: find.id, means: typeName(find.attributes['object-type']) })),
       ),
-      starters: Object.fromEntries(
-        kindNames.map((kind) => [kind, writeBlock(kind, starterOf(kind, site))]),
-      ),
+      starters: Object.fromEntries(kindNames.map((kind) => [kind, writeBlock(kind, starterOf(kind, site))])),
     })),
     values: Object.fromEntries(
       vocabulary.attributes.map(({ id, values }) => [

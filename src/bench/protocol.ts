@@ -75,5 +75,6 @@ export interface Failed {
   readonly because: string;
 }
 
-export type Ask = CheckAsk | { readonly ask: 'open'; readonly content: string; readonly files: readonly ContentFile[] };
+export type Ask =
+  CheckAsk | { readonly ask: 'open'; readonly content: string; readonly files: readonly ContentFile[] };
 export type Answer = Checked | Opened | Failed;

@@ -36,8 +36,7 @@ const sameFiles = (a: readonly ContentFile[] | null, b: readonly ContentFile[]):
 /** The page at one band: the same lesson, its head saying that band alone. */
 async function pageOf(ask: CheckAsk, from: Library): Promise<PackPart | null> {
   const band = ask.page?.band ?? null;
-  const text =
-    band === null ? ask.text : changeHead(ask.text, { do: 'set', path: ['bands'], value: [band] });
+  const text = band === null ? ask.text : changeHead(ask.text, { do: 'set', path: ['bands'], value: [band] });
   const { plan } = compileLesson(ask.name, text ?? ask.text, from, ask.name);
   if (plan === null) return null;
   return {

@@ -15,19 +15,25 @@ export interface PackParts {
   readonly hasFonts: boolean;
 }
 
+/** The SHA-256 of a text in base64, as a policy names it. */
 async function hashed(text: string): Promise<string> {
   const bytes = await digest(text);
   return btoa(String.fromCodePoint(...bytes));
 }
 
+/** What a page's policy must let through to hold a pack's page in a frame of its own. */
+export const packHashes = async ({
+  script,
+  css,
+}: Pick<PackParts, 'script' | 'css'>): Promise<{ readonly script: string; readonly style: string }> => ({
+  script: await hashed(scriptText(script)),
+  style: await hashed(styleText(css)),
+});
+
 /** A lesson as one page; the same bytes on the command line and in a browser. */
 export async function packPage(parts: PackParts): Promise<string> {
   const { title, language, lesson, script, css, hasFonts } = parts;
-  const policy = pagePolicy({
-    script: await hashed(scriptText(script)),
-    style: await hashed(styleText(css)),
-    hasFonts,
-  });
+  const policy = pagePolicy({ ...(await packHashes({ script, css })), hasFonts });
   return joinPage({
     lang: language,
     title: `${title} · ${catalogues.en.site.productName}`,

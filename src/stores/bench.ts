@@ -164,7 +164,8 @@ export function createBench(): BenchStore {
       await relist();
       // The other tab may have written since: what it kept is what we go on from.
       const kept = $shelf.get()?.visits.find(({ id }) => id === visit.id);
-      if (kept !== undefined) $visit.set({ ...visit, history: begin(kept.text, kept.past), files: kept.files });
+      if (kept !== undefined)
+        $visit.set({ ...visit, history: begin(kept.text, kept.past), files: kept.files });
       $keeping.set('kept');
     },
     keepNow,
