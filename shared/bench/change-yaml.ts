@@ -48,7 +48,7 @@ function setInPlace(yaml: string, document: Document, path: Path, value: unknown
   const written = inFlow || typeof value !== 'string' ? writeFlow(value) : writeValue(value);
   // After a colon stands a space, and a comment is held off by one.
   const before = /[:\-?]$/.test(yaml.slice(0, span.from)) ? ' ' : '';
-  const after = /^#/.test(yaml.slice(span.to)) ? ' ' : '';
+  const after = yaml.startsWith('#', span.to) ? ' ' : '';
   return splice(yaml, span.from, span.to, before + written + after);
 }
 
@@ -81,7 +81,7 @@ function removeLines(yaml: string, document: Document, path: Path): string | nul
     : undefined;
   // A key of a parsed document is a node.
   const first = isMap(parent)
-    ? spanOf((pair as Pair | undefined)?.key as Node)
+    ? spanOf(pair?.key as Node)
     : spanOf(nodeAt(document, path));
   const value = spanOf(nodeAt(document, path)) ?? first;
   if (first === null || value === null) return null;

@@ -3,10 +3,10 @@ import { bench as words, fieldNames } from '../../shared/words/en/bench.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Field } from './field.ts';
 import { blank } from './field.ts';
-import { Value, type FormPlace } from './Value.tsx';
+import type { FormPlace } from './form-place.ts';
 
 /** A key as a lead reads it. @example keyName('leave-out') // 'Leave out' */
-export function keyName(key: string): string {
+function keyName(key: string): string {
   const plain = fieldNames[key] ?? key.replaceAll('-', ' ');
   return plain.charAt(0).toUpperCase() + plain.slice(1);
 }
@@ -89,7 +89,7 @@ function OneField({ field, value, place }: OneProps) {
           </button>
         )}
       </div>
-      <Value shape={field.shape} value={value} place={{ ...place, path, id, name }} />
+      {place.show(field.shape, value, { ...place, path, id, name })}
       {field.means !== '' && (
         <p class="form-means small quiet" id={`${id}-means`}>
           {field.means}

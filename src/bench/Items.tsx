@@ -2,7 +2,7 @@ import { bench as words } from '../../shared/words/en/bench.ts';
 import { say } from '../../shared/words/index.ts';
 import { blank, type Shape } from './field.ts';
 import { Simple } from './Simple.tsx';
-import { Value, type FormPlace } from './Value.tsx';
+import type { FormPlace } from './form-place.ts';
 
 interface Props {
   readonly shape: Extract<Shape, { readonly shape: 'list' }>;
@@ -70,7 +70,7 @@ function Item({ shape, item, index, count, place }: ItemProps) {
         {isSimple ? (
           <Simple shape={shape} value={item} place={here} label={here.name} />
         ) : (
-          <Value shape={shape} value={item} place={here} />
+          place.show(shape, item, here)
         )}
       </div>
       <div class="form-item-acts">

@@ -6,7 +6,8 @@ import { Fields } from './Fields.tsx';
 import type { Field } from './field.ts';
 import { LayerEdge } from './LayerEdge.tsx';
 import type { Edits } from './edits.ts';
-import type { FormPlace } from './Value.tsx';
+import type { FormPlace } from './form-place.ts';
+import { showValue } from './Value.tsx';
 
 type Part = Outline['parts'][number];
 
@@ -139,6 +140,7 @@ function LayerForm({ piece, fields, edits, offered }: Pick<Props, 'piece' | 'fie
       edits.goToFile(yaml, path);
     },
     offered,
+    show: showValue,
   };
   return <Fields fields={fields} values={yaml.data} place={place} />;
 }

@@ -1,6 +1,6 @@
 import { bench as words } from '../../shared/words/en/bench.ts';
 import type { Shape } from './field.ts';
-import type { FormPlace } from './Value.tsx';
+import type { FormPlace } from './form-place.ts';
 
 interface Props {
   readonly shape: Extract<Shape, { readonly shape: 'text' | 'number' | 'yes' | 'choice' }>;
@@ -68,7 +68,7 @@ export function Simple({ shape, value, place, label }: Props) {
       />
     );
   const isLong = (shape.most ?? 0) > LONG || asText(value).length > LONG / 2;
-  const list = place.offered(String(place.path.findLast((step) => typeof step === 'string') ?? ''));
+  const list = place.offered(place.path.findLast((step) => typeof step === 'string') ?? '');
   return isLong && list === null ? (
     <textarea
       {...common}

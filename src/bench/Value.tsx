@@ -1,23 +1,9 @@
-import type { Change } from '../../shared/bench/index.ts';
-import type { Path } from '../../shared/lesson/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
 import { blank, fits, type Shape } from './field.ts';
+import type { FormPlace } from './form-place.ts';
 import { Fields } from './Fields.tsx';
 import { Items } from './Items.tsx';
 import { Simple } from './Simple.tsx';
-
-/** Where in a form a value stands, and what may be done there. */
-export interface FormPlace {
-  readonly path: Path;
-  readonly id: string;
-  /** The name of the nearest key, for readers of the screen. */
-  readonly name: string;
-  readonly change: (change: Change) => void;
-  /** Puts the caret where this stands in the file. */
-  readonly goToFile: (path: Path) => void;
-  /** The list of offered words that a key has, by the id of its `datalist`; null where any words will do. */
-  readonly offered: (key: string) => string | null;
-}
 
 interface Props {
   readonly shape: Shape;
@@ -116,3 +102,8 @@ function Either({ of, value, place }: { of: readonly Shape[]; value: unknown; pl
     </div>
   );
 }
+
+/** `Value` as forms call it. */
+export const showValue: FormPlace['show'] = (shape, value, place, label) => (
+  <Value shape={shape} value={value} place={place} {...(label === undefined ? {} : { label })} />
+);

@@ -30,6 +30,8 @@ export function createChecker(content: string): Checker {
   const waiting = new Map<number, (page: PackPart | null) => void>();
 
   const post = (ask: Ask): void => {
+    // A worker is no window: it has no origin to name.
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin
     worker.postMessage(ask);
   };
   const goOn = (): void => {

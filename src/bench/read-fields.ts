@@ -42,8 +42,12 @@ function shapeOf(schema: Json): Shape {
       const fields = fieldsOf(schema);
       return fields.length === 0 ? { shape: 'open' } : { shape: 'group', fields };
     }
-    default:
+    case 'string':
+    case 'null':
+    case undefined:
       return { shape: 'text', most: numberOr(schema.maxLength) };
+    default:
+      return schema.type satisfies never;
   }
 }
 

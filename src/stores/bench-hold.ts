@@ -72,6 +72,8 @@ export function createHold(onLost: () => void, keepNow: () => Promise<void>): Ho
     },
     takeOver: async (id) => {
       letGo();
+      // A channel is of one origin already.
+      // oxlint-disable-next-line unicorn/require-post-message-target-origin
       channel?.postMessage(id);
       const isGiven = await request(id, { signal: AbortSignal.timeout(PATIENCE_MS) });
       if (!isGiven) await request(id, { steal: true });
