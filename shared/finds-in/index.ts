@@ -6,3 +6,5 @@ export type { Proposal, Question, Reason } from './question.ts';
 export { readFindsInWords, type FindsInWords } from './read-words.ts';
 export { writeFindsTable } from './write-table.ts';
 export { siteHead, writeSite, type SiteHead } from './write-site.ts';
+export { decodeText, type Encoding } from './decode-text.ts';
+export { tellGuesses, type GuessTold } from './tell-guesses.ts';
