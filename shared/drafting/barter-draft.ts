@@ -37,6 +37,7 @@ export function* draftBarter(context: DraftContext): Generator<void, Drafted, vo
   return {
     candidates: [
       {
+        place: 5,
         title: words.barterTitle(),
         minutes,
         lines: [

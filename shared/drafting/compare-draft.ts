@@ -115,6 +115,7 @@ function draftPlaces(context: DraftContext, pits: readonly PitKinds[]): Drafted 
   return {
     candidates: [
       {
+        place: 2,
         title: words.compareTitle(),
         minutes: Math.max(3, Math.ceil((kinds.length * limits.secondsPerFind) / 60) + 2),
         lines: ['ask: places', `pits: [${first ?? ''}, ${second ?? ''}]`, `kinds: [${kinds.join(', ')}]`],
@@ -151,6 +152,7 @@ function draftChance(context: DraftContext, pits: readonly PitKinds[]): readonly
   const names = full.map(({ pit }) => pit).toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true }));
   return [
     {
+      place: 2,
       title: words.chanceTitle(),
       minutes: Math.min(minutes, 20),
       lines: ['ask: chance', `pits: [${names.join(', ')}]`, 'by: jaccard'],

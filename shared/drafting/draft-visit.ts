@@ -140,7 +140,7 @@ export function* draftSteps(
   yield { done, of };
   const chosen = chooseActivities(offers, minutesMost, pins, derive(chance, 'set'));
   if (chosen === null) return nothing([...lacking, words.lackAll()]);
-  const activities = chosen.offers.map(({ candidate }) => candidate);
+  const activities = chosen.offers.map(({ candidate }) => candidate).toSorted((a, b) => a.place - b.place);
   const shown = new Set(activities.flatMap(({ finds: own }) => own));
   lacking.push(...[...pins].filter((id) => !shown.has(id)).map(words.lackPin));
 

@@ -33,6 +33,8 @@ export interface Candidate {
   readonly kind: KindName;
   readonly title: string;
   readonly minutes: number;
+  /** Where in a lesson it stands best: what is looked at first, then what is worked out from it. */
+  readonly place: number;
   /** The block's lines of YAML after its title, without minutes. */
   readonly lines: readonly string[];
   /** The weighted sum of its parts. */

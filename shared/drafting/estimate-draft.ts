@@ -42,11 +42,14 @@ export function* draftEstimate(context: DraftContext): Generator<void, Drafted, 
   return {
     candidates: [
       {
+        place: 4,
         title: words.estimateTitle(),
         minutes,
         lines: [
           `of: ${OF}`,
-          isWhole ? `for: ${find.id}` : `for: { find: ${find.id}, length-mm: ${lengthMm} }`,
+          isWhole
+            ? `for: ${find.id}`
+            : `for: { find: ${find.id}, length-mm: ${lengthMm} } # ${words.wholeLength(find.lengthMm)}`,
         ],
         merit: meritOf(parts),
         parts,

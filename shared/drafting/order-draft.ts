@@ -57,6 +57,7 @@ export function* draftOrder(context: DraftContext): Generator<void, Drafted, voi
   return {
     candidates: [
       {
+        place: 3,
         title: words.orderTitle(),
         minutes,
         lines: [`of: ${axe.id}`, 'steps:', ...steps],

@@ -96,6 +96,7 @@ function* draftBy(context: DraftContext, by: Attribute, count: number): Generato
   return {
     candidates: [
       {
+        place: 1,
         title: words.sortTitle(attribute?.question ?? label),
         minutes: Math.max(3, Math.ceil((chosen.length * context.limits.secondsPerFind) / 60) + 2),
         lines: [

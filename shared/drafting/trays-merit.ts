@@ -115,54 +115,83 @@ export function bitsOf(sizes: readonly number[]): number {
 }
 
 /** How hard each find of a choice is to place: how like it is to the nearest find of another tray. */
-export const difficulties = (pool: Pool, chosen: readonly number[]): readonly number[] =>
-  chosen.map((index) => {
-    let hardest = 0;
-    for (const other of chosen) {
+export function difficulties(pool: Pool, chosen: readonly number[]): readonly number[] {
+  const hardest = chosen.map(() => 0);
+  for (const [place, index] of chosen.entries()) {
+    const alike = pool.alike[index] ?? [];
+    for (let before = 0; before < place; before += 1) {
+      const other = chosen[before] ?? 0;
       if (pool.tray[other] === pool.tray[index]) continue;
-      hardest = Math.max(hardest, pool.alike[index]?.[other] ?? 0);
+      const value = alike[other] ?? 0;
+      if (value > (hardest[place] ?? 0)) hardest[place] = value;
+      if (value > (hardest[before] ?? 0)) hardest[before] = value;
     }
-    return hardest;
-  });
+  }
+  return hardest;
+}
 
 /** True where no two finds that look alike lie in different trays, and the trays are two or more and no more than the band can hold. */
 export function isSound(pool: Pool, chosen: readonly number[]): boolean {
-  const trays = new Set(chosen.map((index) => pool.tray[index])).size;
-  if (trays < 2 || trays > pool.mostTrays) return false;
-  return chosen.every((index, place) =>
-    chosen
-      .slice(0, place)
-      .every((other) => pool.tray[other] === pool.tray[index] || pool.looks[index]?.[other] !== true),
-  );
+  const trays = new Set<number | undefined>();
+  for (const [place, index] of chosen.entries()) {
+    trays.add(pool.tray[index]);
+    const looks = pool.looks[index] ?? [];
+    for (let before = 0; before < place; before += 1) {
+      const other = chosen[before] ?? 0;
+      if (looks[other] === true && pool.tray[other] !== pool.tray[index]) return false;
+    }
+  }
+  return trays.size >= 2 && trays.size <= pool.mostTrays;
 }
+
+/** How many of a choice look like another of it. */
+function lookAlikes(pool: Pool, chosen: readonly number[]): number {
+  let count = 0;
+  for (const index of chosen) {
+    const looks = pool.looks[index] ?? [];
+    for (const other of chosen) {
+      if (looks[other] !== true) continue;
+      count += 1;
+      break;
+    }
+  }
+  return count;
+}
+
+const countOf = (marks: readonly boolean[], chosen: readonly number[]): number => {
+  let count = 0;
+  for (const index of chosen) if (marks[index] === true) count += 1;
+  return count;
+};
 
 /** The parts of a choice's merit. */
 export function trayParts(pool: Pool, chosen: readonly number[]): Readonly<Record<TrayPart, number>> {
   const count = chosen.length;
-  const share = (holds: (index: number) => boolean): number => chosen.filter(holds).length / count;
   const most = Math.min(pool.mostTrays, pool.values.length, count);
-  const hard = difficulties(pool, chosen).toSorted((a, b) => a - b);
+  const hard = [...difficulties(pool, chosen)].sort((a, b) => a - b);
   const middle = MIDDLE[pool.band];
-  const gap = hard.reduce((sum, value, place) => {
+  let gap = 0;
+  for (const [place, value] of hard.entries()) {
     const wanted = middle + RISE * (count === 1 ? 0 : (2 * place) / (count - 1) - 1);
-    return sum + Math.abs(value - Math.min(1, Math.max(0, wanted)));
-  }, 0);
+    gap += Math.abs(value - Math.min(1, Math.max(0, wanted)));
+  }
   return {
     balance: bitsOf(traySizes(pool, chosen)) / Math.log2(Math.max(2, most)),
-    distinct: share((index) => chosen.every((other) => pool.looks[index]?.[other] !== true)),
-    decoys: Math.max(0, 1 - Math.abs(share((index) => pool.isDecoy[index] === true) - DECOYS) / DECOYS),
+    distinct: 1 - lookAlikes(pool, chosen) / count,
+    decoys: Math.max(0, 1 - Math.abs(countOf(pool.isDecoy, chosen) / count - DECOYS) / DECOYS),
     difficulty: Math.max(0, 1 - (2 * gap) / count),
-    hazards: share((index) => pool.isNear[index] === true),
-    certainty: share((index) => pool.isDoubtful[index] !== true),
+    hazards: countOf(pool.isNear, chosen) / count,
+    certainty: 1 - countOf(pool.isDoubtful, chosen) / count,
   };
 }
+
+const PARTS = Object.entries(TRAY_WEIGHTS) as readonly (readonly [TrayPart, number])[]; // the keys are those of the literal
 
 /** The merit of a choice, from 0 to 1; below 0 where a pupil could not play it. */
 export function trayMerit(pool: Pool, chosen: readonly number[]): number {
   if (!isSound(pool, chosen)) return -1;
   const parts = trayParts(pool, chosen);
-  return Object.entries(TRAY_WEIGHTS).reduce(
-    (sum, [name, weight]) => sum + weight * parts[name as TrayPart],
-    0,
-  ); // keys are parts
+  let merit = 0;
+  for (const [name, weight] of PARTS) merit += weight * parts[name];
+  return merit;
 }

@@ -15,10 +15,10 @@ export function writeLesson(
   activities: readonly Candidate[],
   claims: readonly Claim[],
 ): string {
-  const titles = [...new Set(activities.map(({ title }) => title))];
+  const finds = new Set(activities.flatMap((activity) => activity.finds)).size;
   const head = [
     `title: ${JSON.stringify((request.title ?? words.lessonTitle(site.name)).slice(0, 120))}`,
-    `about: ${JSON.stringify(words.about(titles).slice(0, 240))}`,
+    `about: ${JSON.stringify(words.about(finds, activities.length))}`,
     `site: ${site.id}`,
     `bands: [${request.bands.join(', ')}]`,
     `minutes: ${request.minutes}`,

@@ -42,6 +42,8 @@ export const draftingWords = {
   size: (lengthMm: number): string => `${lengthMm} mm long`,
   whole: (isWhole: boolean): string =>
     isWhole ? 'whole' : 'broken: its whole length is a judgement, to be corrected',
+  wholeLength: (lengthMm: number): string =>
+    `${lengthMm} mm is left of it; its whole length is a judgement, to be corrected`,
   evidenceAxe: (name: string): string => `the site has a ${name}`,
   fit: (what: string): string => what,
 
@@ -108,7 +110,8 @@ export const draftingWords = {
 
   // The lesson's own prose.
   lessonTitle: (site: string): string => `Finds from ${site}`,
-  about: (kinds: readonly string[]): string => `A draft made from the finds: ${list(kinds)}.`,
+  about: (finds: number, activities: number): string =>
+    `A draft: ${many(activities, 'activity', 'activities')}${finds === 0 ? '' : `, made from ${many(finds, 'find', 'finds')}`}.`,
   opening: (): string =>
     'Long ago, people dug a pit and put things in it. Look at each thing before you say what it is.',
   between: (): string => 'Say what you think, and how you know.',
