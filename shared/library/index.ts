@@ -13,6 +13,7 @@ export {
 } from './library.ts';
 export type { MakingEvidence, MakingSource } from './making-evidence.ts';
 export { drawable } from './drawable.ts';
+export { looksLike } from './looks-like.ts';
 export { readBands } from './read-bands.ts';
 export { readClaimRules } from './read-claim-rules.ts';
 export { readComparisons, type Comparison } from './read-comparisons.ts';

@@ -3,7 +3,11 @@ export interface Io {
   readonly write: (text: string) => void;
   readonly complain: (text: string) => void;
   readonly read: (path: string) => Promise<string>;
+  /** A file whose encoding is not known. */
+  readonly readBytes: (path: string) => Promise<Uint8Array>;
   readonly save: (path: string, text: string) => Promise<void>;
+  /** Makes a folder where there is none. */
+  readonly folder: (path: string) => Promise<void>;
   readonly exists: (path: string) => Promise<boolean>;
   /** The folder of the product itself: its demo content serves where a lesson has none beside it. */
   readonly home: string;

@@ -1,4 +1,4 @@
-import { access, readFile, writeFile } from 'node:fs/promises';
+import { access, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { nearest } from '../../shared/lesson/index.ts';
@@ -14,6 +14,7 @@ import { hours } from './hours.ts';
 import { draw } from './draw.ts';
 import { dropin } from './dropin.ts';
 import { fair } from './fair.ts';
+import { finds } from './finds.ts';
 import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
@@ -34,6 +35,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   draw,
   dropin,
   fair,
+  finds,
   framework,
   hazards,
   hours,
@@ -49,6 +51,8 @@ const io: Io = {
   write: (text) => void process.stdout.write(text),
   complain: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
   read: (path) => readFile(path, 'utf8'),
+  readBytes: (path) => readFile(path),
+  folder: async (path) => void (await mkdir(path, { recursive: true })),
   save: (path, text) => writeFile(path, text, { flag: 'wx' }),
   exists: (path) =>
     access(path).then(
