@@ -3,16 +3,20 @@ import { useEffect, useState } from 'preact/hooks';
 import { outline } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
 import { say } from '../../shared/words/index.ts';
+import type { ContentFile } from '../../shared/library/index.ts';
 import { slug } from '../../shared/library/slug.ts';
 import { createBench, type OpenVisit } from '../stores/bench.ts';
 import { BeginVisit } from './BeginVisit.tsx';
 import { createChecker } from './checker.ts';
+import { DraftPanel } from './DraftPanel.tsx';
 import { createEdits } from './edits.ts';
 import type { LessonFields } from './field.ts';
+import { FindsInPanel } from './FindsInPanel.tsx';
 import { KeepingLine } from './KeepingLine.tsx';
 import type { PackFiles } from './make-pack-here.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
+import type { Offer, Offers } from './protocol.ts';
 import { readTextFile } from './read-text-file.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
@@ -23,6 +27,17 @@ export interface BenchProps {
   readonly content: string;
   readonly files: PackFiles & { readonly preview: string };
   readonly help: string;
+}
+
+const titleIn = (text: string): string => {
+  const title = outline(text).head?.data?.['title'];
+  return typeof title === 'string' ? title : '';
+};
+
+/** The sites to draft from, the lead's own last. */
+function sitesInOrder({ sites }: Offers, own: readonly ContentFile[]): readonly Offer[] {
+  const isOwn = (id: string): boolean => own.some(({ path }) => path === `sites/${id}.yaml`);
+  return sites.toSorted((a, b) => Number(isOwn(a.value)) - Number(isOwn(b.value)));
 }
 
 const startersAt = (visit: OpenVisit | null): string => {
@@ -41,7 +56,8 @@ export function Bench({ fields, content, files, help }: BenchProps) {
   const keeping = useStore(bench.$keeping);
   const opened = useStore(checker.$opened);
   const failed = useStore(checker.$failed);
-  const own = visit?.files;
+  const [loose, setLoose] = useState<readonly ContentFile[]>([]);
+  const own = visit?.files ?? loose;
 
   useEffect(() => {
     const keepNow = (): void => void bench.keepNow();
@@ -54,7 +70,7 @@ export function Bench({ fields, content, files, help }: BenchProps) {
     };
   }, [bench]);
   useEffect(() => {
-    checker.open(own ?? []);
+    checker.open(own);
   }, [checker, own]);
 
   const edits = createEdits({
@@ -96,6 +112,29 @@ export function Bench({ fields, content, files, help }: BenchProps) {
           drop={(id) => void bench.drop(id)}
         />
       </details>
+      <FindsInPanel
+        checker={checker}
+        isOpened={opened !== null}
+        take={(_, taken) => {
+          const paths = new Set(taken.map(({ path }) => path));
+          const all = [...own.filter(({ path }) => !paths.has(path)), ...taken];
+          if (visit === null) setLoose(all);
+          else bench.putFiles(all);
+        }}
+      />
+      {opened !== null && (
+        <DraftPanel
+          checker={checker}
+          sites={sitesInOrder(opened.offers, own)}
+          files={own}
+          kinds={Object.keys(fields.kinds)}
+          hasVisit={visit !== null && keeping !== 'elsewhere'}
+          beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, own)}
+          replaceWith={(text) => {
+            bench.write(text, 'draft');
+          }}
+        />
+      )}
       {visit !== null && (
         <>
           <KeepingLine

@@ -1,6 +1,17 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import type { ContentFile } from '../../shared/library/index.ts';
-import type { Answer, Ask, CheckAsk, Checked, Opened, PackPart } from './protocol.ts';
+import type {
+  Answer,
+  Ask,
+  CheckAsk,
+  Checked,
+  DraftAsk,
+  Drafted,
+  FindsAsk,
+  FindsRead,
+  Opened,
+  PackPart,
+} from './protocol.ts';
 
 /** The page's side of its worker. */
 export interface Checker {
@@ -16,6 +27,10 @@ export interface Checker {
   readonly check: (ask: Omit<CheckAsk, 'ask' | 'number'>) => void;
   /** The lesson's own page, for all its bands; null where an error stands in the way. */
   readonly page: (ask: Omit<CheckAsk, 'ask' | 'number' | 'page'>) => Promise<PackPart | null>;
+  /** The newest reading of a finds list; null before the first. */
+  readonly $finds: ReadableAtom<FindsRead | null>;
+  readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => void;
+  readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
 }
 
 /** @param content Where the site's content is. */
@@ -25,8 +40,11 @@ export function createChecker(content: string): Checker {
   const $failed = atom<string | null>(null);
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
   let number = 0;
+  let lastFinds = 0;
   let isBusy = false;
   let next: CheckAsk | null = null;
+  const $finds = atom<FindsRead | null>(null);
+  const drafts = new Map<number, (drafted: Drafted) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
 
   const post = (ask: Ask): void => {
@@ -42,13 +60,18 @@ export function createChecker(content: string): Checker {
   worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
     if (data.answer === 'opened') $opened.set(data);
     else if (data.answer === 'failed') $failed.set(data.because);
-    else {
+    else if (data.answer === 'finds-in') {
+      if (data.number === lastFinds) $finds.set(data);
+    } else if (data.answer === 'drafted') {
+      drafts.get(data.number)?.(data);
+      drafts.delete(data.number);
+    } else {
       const asked = waiting.get(data.number);
       waiting.delete(data.number);
       if (asked === undefined) $checked.set(data);
       else asked(data.page);
     }
-    if (data.answer !== 'opened') goOn();
+    if (data.answer === 'checked' || data.answer === 'failed') goOn();
   });
   worker.addEventListener('error', ({ message }) => {
     $failed.set(message === '' ? content : message);
@@ -75,6 +98,18 @@ export function createChecker(content: string): Checker {
         number += 1;
         waiting.set(number, answer);
         post({ ask: 'check', number, ...wanted, page: { band: null } });
+      }),
+    $finds,
+    readFinds: (wanted) => {
+      number += 1;
+      lastFinds = number;
+      post({ ask: 'finds-in', number, ...wanted });
+    },
+    draft: (wanted) =>
+      new Promise((answer) => {
+        number += 1;
+        drafts.set(number, answer);
+        post({ ask: 'draft', number, ...wanted });
       }),
   };
 }

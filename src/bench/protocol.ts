@@ -1,6 +1,8 @@
 import type { AddedUp, ClaimLine } from '../../shared/compile/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
+import type { Answers, FindsIn, GuessTold } from '../../shared/finds-in/index.ts';
+import type { DraftRequest } from '../../shared/drafting/index.ts';
 import type { LessonView } from '../player/lesson-view.ts';
 import type { SiteLesson } from './content.ts';
 
@@ -69,6 +71,42 @@ export interface Opened {
   readonly problems: readonly Problem[];
 }
 
+/** A finds list to be read, with what the lead has said of it. */
+export interface FindsAsk {
+  readonly ask: 'finds-in';
+  readonly number: number;
+  readonly text: string;
+  readonly answers: Answers;
+  /** What the site is to be called. */
+  readonly name: string;
+}
+
+export interface FindsRead {
+  readonly answer: 'finds-in';
+  readonly number: number;
+  readonly read: Omit<FindsIn, 'finds'>;
+  readonly guesses: readonly GuessTold[];
+  /** The finds that are ready, as files of a content folder; [] where there are none. */
+  readonly files: readonly ContentFile[];
+  readonly site: string;
+}
+
+export interface DraftAsk {
+  readonly ask: 'draft';
+  readonly number: number;
+  readonly site: string;
+  readonly files: readonly ContentFile[];
+  readonly request: DraftRequest;
+}
+
+export interface Drafted {
+  readonly answer: 'drafted';
+  readonly number: number;
+  readonly text: string | null;
+  readonly reasons: readonly string[];
+  readonly lacking: readonly string[];
+}
+
 /** The library could not be read at all. */
 export interface Failed {
   readonly answer: 'failed';
@@ -76,5 +114,8 @@ export interface Failed {
 }
 
 export type Ask =
-  CheckAsk | { readonly ask: 'open'; readonly content: string; readonly files: readonly ContentFile[] };
-export type Answer = Checked | Opened | Failed;
+  | CheckAsk
+  | FindsAsk
+  | DraftAsk
+  | { readonly ask: 'open'; readonly content: string; readonly files: readonly ContentFile[] };
+export type Answer = Checked | Opened | FindsRead | Drafted | Failed;

@@ -1,11 +1,13 @@
 import { changeHead } from '../../shared/bench/index.ts';
 import { addUp, claimLines, compileLesson } from '../../shared/compile/index.ts';
+import { draftVisit } from '../../shared/drafting/index.ts';
 import { readContent, type ContentFile, type Library } from '../../shared/library/index.ts';
 import { lessonView } from '../packs/lesson-view.ts';
 import { packKey } from '../packs/pack-key.ts';
 import type { BenchContent } from './content.ts';
 import { offersOf } from './offers.ts';
-import type { Answer, Ask, CheckAsk, PackPart } from './protocol.ts';
+import { takeFinds } from './take-finds.ts';
+import type { Answer, Ask, CheckAsk, DraftAsk, FindsAsk, PackPart } from './protocol.ts';
 
 // The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
 const FRAMEWORKS = ['england-visits'];
@@ -85,9 +87,40 @@ async function open(address: string, own: readonly ContentFile[]): Promise<void>
   });
 }
 
+function findsIn(ask: FindsAsk): void {
+  if (content === null || library === null) return;
+  const files = [...content.files, ...(content.home ?? [])];
+  say({ answer: 'finds-in', number: ask.number, ...takeFinds(ask, library.vocabulary, files) });
+}
+
+function draft(ask: DraftAsk): void {
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  const site = library?.sites.find(({ id }) => id === ask.site);
+  if (library === null || site === undefined) return;
+  const { text, reasons, lacking } = draftVisit(library, site, ask.request);
+  say({ answer: 'drafted', number: ask.number, text, reasons, lacking });
+}
+
+async function answer(ask: Ask): Promise<void> {
+  switch (ask.ask) {
+    case 'open':
+      return open(ask.content, ask.files);
+    case 'check':
+      return check(ask);
+    case 'finds-in':
+      findsIn(ask);
+      return undefined;
+    case 'draft':
+      draft(ask);
+      return undefined;
+    default:
+      return ask satisfies never;
+  }
+}
+
 addEventListener('message', ({ data }: MessageEvent<Ask>) => {
-  const done = data.ask === 'open' ? open(data.content, data.files) : check(data);
-  done.catch((error: unknown) => {
+  answer(data).catch((error: unknown) => {
     say({ answer: 'failed', because: error instanceof Error ? error.message : String(error) });
   });
 });

@@ -8,6 +8,7 @@ const FOLDERS: readonly { readonly folder: string; readonly endings: readonly st
   { folder: 'figures', endings: ['.yaml'] },
   { folder: 'hazards', endings: ['.yaml'] },
   { folder: 'curricula', endings: ['.yaml'] },
+  { folder: 'finds-in', endings: ['.yaml'] },
   { folder: 'sites', endings: ['.yaml', '.csv'] },
 ];
 
