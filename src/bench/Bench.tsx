@@ -98,43 +98,45 @@ export function Bench({ fields, content, files, help }: BenchProps) {
       <p role="status" class="unseen">
         {told}
       </p>
-      <details class="shelf" open={visit === null ? true : undefined}>
-        <summary>{words.shelfTitle}</summary>
-        <BeginVisit
-          lessons={opened?.lessons ?? []}
-          begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
-          openFile={(file) => void openFile(file)}
-        />
-        <ShelfList
-          shelf={shelf}
-          openId={visit?.id ?? null}
-          open={(kept) => void bench.open(kept)}
-          drop={(id) => void bench.drop(id)}
-        />
-      </details>
-      <FindsInPanel
-        checker={checker}
-        isOpened={opened !== null}
-        take={(_, taken) => {
-          const paths = new Set(taken.map(({ path }) => path));
-          const all = [...own.filter(({ path }) => !paths.has(path)), ...taken];
-          if (visit === null) setLoose(all);
-          else bench.putFiles(all);
-        }}
-      />
-      {opened !== null && (
-        <DraftPanel
+      <div class="doors">
+        <details class="shelf" open={visit === null ? true : undefined}>
+          <summary>{words.shelfTitle}</summary>
+          <BeginVisit
+            lessons={opened?.lessons ?? []}
+            begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
+            openFile={(file) => void openFile(file)}
+          />
+          <ShelfList
+            shelf={shelf}
+            openId={visit?.id ?? null}
+            open={(kept) => void bench.open(kept)}
+            drop={(id) => void bench.drop(id)}
+          />
+        </details>
+        <FindsInPanel
           checker={checker}
-          sites={sitesInOrder(opened.offers, own)}
-          files={own}
-          kinds={Object.keys(fields.kinds)}
-          hasVisit={visit !== null && keeping !== 'elsewhere'}
-          beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, own)}
-          replaceWith={(text) => {
-            bench.write(text, 'draft');
+          isOpened={opened !== null}
+          take={(_, taken) => {
+            const paths = new Set(taken.map(({ path }) => path));
+            const all = [...own.filter(({ path }) => !paths.has(path)), ...taken];
+            if (visit === null) setLoose(all);
+            else bench.putFiles(all);
           }}
         />
-      )}
+        {opened !== null && (
+          <DraftPanel
+            checker={checker}
+            sites={sitesInOrder(opened.offers, own)}
+            files={own}
+            kinds={Object.keys(fields.kinds)}
+            hasVisit={visit !== null && keeping !== 'elsewhere'}
+            beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, own)}
+            replaceWith={(text) => {
+              bench.write(text, 'draft');
+            }}
+          />
+        )}
+      </div>
       {visit !== null && (
         <>
           <KeepingLine

@@ -59,6 +59,8 @@ function Item({ shape, item, index, count, place }: ItemProps) {
     id: `${place.id}-${index}`,
     name: `${place.name} ${index + 1}`,
   };
+  // Bare words are a set more than a row; where their order does matter, it is written in the file.
+  const canMove = shape.shape !== 'text';
   const move = (to: number): void => {
     place.change({ do: 'move', path: place.path, from: index, to });
   };
@@ -74,7 +76,7 @@ function Item({ shape, item, index, count, place }: ItemProps) {
         )}
       </div>
       <div class="form-item-acts">
-        {index > 0 && (
+        {canMove && index > 0 && (
           <button
             type="button"
             class="form-out small"
@@ -86,7 +88,7 @@ function Item({ shape, item, index, count, place }: ItemProps) {
             {words.itemUp}
           </button>
         )}
-        {index < count - 1 && (
+        {canMove && index < count - 1 && (
           <button
             type="button"
             class="form-out small"
