@@ -110,6 +110,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'minutes-under': 'There is less time than the finds need.',
   'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
   'par-over': 'The shortest chain is longer than the band can keep in view.',
+  'photo-unfit': 'A photograph is missing, is not a picture, is too heavy, or tells of more than it shows.',
   'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
   'pit-repeated': 'The same pit is named twice.',
   'pits-one-answer':
