@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import sharp from 'sharp';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { MOST_PHOTO_BYTES, readPicture, TOO_MANY_POINTS } from '../../shared/photo/index.ts';
