@@ -10,6 +10,7 @@ import { estimate } from './en/estimate.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { order } from './en/order.ts';
 import { outcomes, subjectNames } from './en/outcomes.ts';
+import { printPack } from './en/print-pack.ts';
 import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
@@ -35,6 +36,7 @@ export const catalogues = {
     problemMeanings,
     order,
     outcomes,
+    printPack,
     safetyPapers,
     site,
     sort,
