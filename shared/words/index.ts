@@ -15,7 +15,7 @@ import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
 
-export { draftHead, signLines } from './en/safety-papers.ts';
+export { draftHead, frameworkName, signLines } from './en/safety-papers.ts';
 export type { Entry, Template, Words } from './entry.ts';
 export { say } from './say.ts';
 export { tellNumber } from './tell-number.ts';
