@@ -32,7 +32,7 @@ export const stationWords = {
     'Nothing sharp, hot or raw belongs at this table: drawings and paper only. If a real piece turns up, stop and fetch the lead.',
   never: 'Never',
   close: 'Before the group moves on',
-  closeCount: 'Count everything back to its place. Hands washed where anything but paper was touched.',
+  closeCount: 'count everything back to its place. Hands washed where anything but paper was touched.',
   signs: 'Signs',
   signsLead:
     'Words to hang where they are wanted, one to a page, on their side. Where the law or the site asks for a registered sign, buy that: these are words, not the sign. Numbers are of ISO 7010.',
