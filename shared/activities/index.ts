@@ -27,6 +27,7 @@ export type {
   TraderCard,
   WantCard,
 } from './kind.ts';
+export { CARD_PARTS, PUPIL_PARTS } from './sheet-parts.ts';
 
 const kinds = { barter, compare, estimate, order, sort } as const;
 

@@ -7,15 +7,19 @@ import { compare } from './en/compare.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
+import { evaluation } from './en/evaluation.ts';
 import { help, problemMeanings } from './en/help.ts';
+import { kitWords } from './en/kit-list.ts';
 import { order } from './en/order.ts';
 import { outcomes, subjectNames } from './en/outcomes.ts';
 import { printPack } from './en/print-pack.ts';
 import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
+import { stationWords } from './en/station-cards.ts';
 
-export { draftHead, signLines } from './en/safety-papers.ts';
+export { activitySteps, signWords, stationSteps } from './en/station-cards.ts';
+export { draftHead, frameworkName, signLines } from './en/safety-papers.ts';
 export type { Entry, Template, Words } from './entry.ts';
 export { say } from './say.ts';
 export { tellNumber } from './tell-number.ts';
@@ -32,14 +36,17 @@ export const catalogues = {
     drawings,
     estimate,
     estimatePapers,
+    evaluation,
     help,
     problemMeanings,
+    kitWords,
     order,
     outcomes,
     printPack,
     safetyPapers,
     site,
     sort,
+    stationWords,
     subjectNames,
     agesOf,
   },
