@@ -1,0 +1,1 @@
+export { lessonWords, wordsBefore, wordsByStretch } from './lesson-words.ts';
