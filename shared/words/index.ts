@@ -8,6 +8,7 @@ import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
 import { help, problemMeanings } from './en/help.ts';
+import { notes } from './en/notes.ts';
 import { order } from './en/order.ts';
 import { outcomes, subjectNames } from './en/outcomes.ts';
 import { safetyPapers } from './en/safety-papers.ts';
@@ -33,6 +34,7 @@ export const catalogues = {
     estimatePapers,
     help,
     problemMeanings,
+    notes,
     order,
     outcomes,
     safetyPapers,

@@ -17,6 +17,7 @@ import { fair } from './fair.ts';
 import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
+import { notes } from './notes.ts';
 import { orders } from './orders.ts';
 import { pack } from './pack.ts';
 import { reading } from './reading.ts';
@@ -38,6 +39,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   hazards,
   hours,
   new: newLesson,
+  notes,
   orders,
   pack,
   reading,

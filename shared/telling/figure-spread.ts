@@ -1,4 +1,4 @@
-import { tellNumber } from '../../shared/words/index.ts';
+import { tellNumber } from '../words/index.ts';
 
 interface Figure {
   readonly low: number | null;

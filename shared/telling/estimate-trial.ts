@@ -1,5 +1,5 @@
-import type { ActivityOf } from '../../shared/activities/index.ts';
-import { catalogues, say, tellNumber } from '../../shared/words/index.ts';
+import type { ActivityOf } from '../activities/index.ts';
+import { catalogues, say, tellNumber } from '../words/index.ts';
 import { unitWords } from './estimate-unit.ts';
 
 type Estimate = ActivityOf<'estimate'>;

@@ -1,6 +1,6 @@
-import { shownFinds } from '../../shared/activities/index.ts';
-import type { Plan } from '../../shared/compile/index.ts';
-import type { FindToDraw, PitToCut } from '../../shared/drawing/index.ts';
+import { shownFinds } from '../activities/index.ts';
+import type { Plan } from '../compile/index.ts';
+import type { FindToDraw, PitToCut } from '../drawing/index.ts';
 
 /** The pits that activities of a lesson show whole, each once, with the finds shown in it. */
 export function pitsShown(

@@ -1,5 +1,5 @@
-import type { FreeSteps } from '../../shared/activities/index.ts';
-import { say, type Template } from '../../shared/words/index.ts';
+import type { FreeSteps } from '../activities/index.ts';
+import { say, type Template } from '../words/index.ts';
 
 /** Names in quotation marks, as a list in a sentence. */
 export const quotedList = (names: readonly string[]): string =>

@@ -1,7 +1,7 @@
-import { shownFinds } from '../../shared/activities/index.ts';
-import type { Plan } from '../../shared/compile/index.ts';
-import { pitOfFind } from '../../shared/library/index.ts';
-import { catalogues, say } from '../../shared/words/index.ts';
+import { shownFinds } from '../activities/index.ts';
+import type { Plan } from '../compile/index.ts';
+import { pitOfFind } from '../library/index.ts';
+import { catalogues, say } from '../words/index.ts';
 
 /** What stands in the title block of a lesson: where, for whom, how long. */
 export function lessonParticulars(plan: Plan): readonly { readonly name: string; readonly value: string }[] {

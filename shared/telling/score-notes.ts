@@ -1,5 +1,5 @@
-import type { Activity, KindName } from '../../shared/activities/index.ts';
-import { catalogues } from '../../shared/words/index.ts';
+import type { Activity, KindName } from '../activities/index.ts';
+import { catalogues } from '../words/index.ts';
 
 const words = catalogues.en.site;
 

@@ -1,6 +1,6 @@
-import { lessonReport, lessonSetting, type Plan } from '../../shared/compile/index.ts';
-import { youngestAge, type Library } from '../../shared/library/index.ts';
-import { plainSituation, type SafetyReport } from '../../shared/safety/index.ts';
+import { lessonReport, lessonSetting, type Plan } from '../compile/index.ts';
+import { youngestAge, type Library } from '../library/index.ts';
+import { plainSituation, type SafetyReport } from '../safety/index.ts';
 
 /** Class sizes the safety sheet reckons adults for. */
 export const CLASS_SIZES = [10, 20, 30] as const;

@@ -1,7 +1,7 @@
-import { standingHazards, workNamed, type Plan } from '../../shared/compile/index.ts';
-import { youngest } from '../../shared/library/index.ts';
-import type { SafetyRules } from '../../shared/safety/index.ts';
-import { catalogues, say, wordsFor } from '../../shared/words/index.ts';
+import { standingHazards, workNamed, type Plan } from '../compile/index.ts';
+import { youngest } from '../library/index.ts';
+import type { SafetyRules } from '../safety/index.ts';
+import { catalogues, say, wordsFor } from '../words/index.ts';
 
 /** Who reads the caution, and where. */
 export interface CautionPlace {

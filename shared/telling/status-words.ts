@@ -1,5 +1,5 @@
-import type { Status } from '../../shared/library/index.ts';
-import { catalogues } from '../../shared/words/index.ts';
+import type { Status } from '../library/index.ts';
+import { catalogues } from '../words/index.ts';
 
 const words = catalogues.en.site;
 

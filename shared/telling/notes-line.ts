@@ -1,5 +1,5 @@
-import type { ActivityOf, KindName } from '../../shared/activities/index.ts';
-import { catalogues, say } from '../../shared/words/index.ts';
+import type { ActivityOf, KindName } from '../activities/index.ts';
+import { catalogues, say } from '../words/index.ts';
 
 const words = catalogues.en.site;
 const estimateWords = catalogues.en.estimatePapers;
