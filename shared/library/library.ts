@@ -1,4 +1,5 @@
 import type { Curricula } from '../curriculum/index.ts';
+import type { Photo } from '../drawing/index.ts';
 import type { Band } from './bands.ts';
 import type { GlossaryWord } from '../glossary/index.ts';
 import type { MakingEvidence } from './making-evidence.ts';
@@ -34,6 +35,8 @@ export interface Find {
   readonly decoration?: string;
   /** What the record adds: "pecked all round". Shown on the record card, never before. */
   readonly note?: string;
+  /** The lead's own photograph, read from a file beside the site's. */
+  readonly photo?: Photo;
   readonly status: Status;
 }
 

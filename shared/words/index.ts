@@ -11,6 +11,7 @@ import { help, problemMeanings } from './en/help.ts';
 import { notes } from './en/notes.ts';
 import { order } from './en/order.ts';
 import { outcomes, subjectNames } from './en/outcomes.ts';
+import { printPack } from './en/print-pack.ts';
 import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
@@ -37,6 +38,7 @@ export const catalogues = {
     notes,
     order,
     outcomes,
+    printPack,
     safetyPapers,
     site,
     sort,

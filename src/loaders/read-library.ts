@@ -1,20 +1,19 @@
 import { existsSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
 import {
   readBands,
   readHazards,
-  readSite,
   readSources,
   readVocabulary,
   type Library,
   type Site,
-  type TableText,
 } from '../../shared/library/index.ts';
 import { readCurricula, readFrameworkWords } from './read-curricula.ts';
 import { readFigures } from './read-figures.ts';
 import { readNotesFiles } from './read-notes-files.ts';
+import { readSiteFile } from './read-site-file.ts';
 
 /** A library read from a folder, with all that is wrong in its files. Files with errors are left out. */
 export interface LoadedLibrary {
@@ -30,17 +29,7 @@ async function readSites(
   const sites: Site[] = [];
   const problems: Problem[] = [];
   for (const name of names.filter((file) => file.endsWith('.yaml'))) {
-    const stem = basename(name, '.yaml');
-    const tables = await Promise.all(
-      names
-        .filter((file) => file.startsWith(`${stem}.`) && file.endsWith('.csv'))
-        .map(async (file): Promise<TableText> => ({
-          file: join(folder, file),
-          text: await readFile(join(folder, file), 'utf8'),
-        })),
-    );
-    const path = join(folder, name);
-    const read = readSite(path, await readFile(path, 'utf8'), tables, library.vocabulary);
+    const read = await readSiteFile(join(folder, name), library.vocabulary);
     problems.push(...read.problems);
     if (read.value !== null) sites.push(read.value);
   }
