@@ -15,6 +15,11 @@ export type NotesBlock =
   | { readonly block: 'text'; readonly text: string; readonly isQuiet?: true; readonly isStrong?: true }
   | { readonly block: 'heading'; readonly text: string }
   | { readonly block: 'list'; readonly items: readonly string[]; readonly isOrdered?: true }
+  /** Words with what they mean; where two ages are told differently, the older way second. */
+  | {
+      readonly block: 'terms';
+      readonly terms: readonly { readonly term: string; readonly means: string; readonly older?: string }[];
+    }
   | {
       readonly block: 'table';
       readonly heads: readonly string[];

@@ -1,9 +1,12 @@
-import type { NotesRow, Source } from '../library/index.ts';
+import type { NotesRow, Source, Status } from '../library/index.ts';
 import { statusWords } from '../telling/status-words.ts';
 import { catalogues, say } from '../words/index.ts';
 import type { Chosen } from './choose-rows.ts';
 
 const words = catalogues.en.notes;
+
+/** A source so marked is a work one can look up. */
+const PUBLISHED: ReadonlySet<Status> = new Set(['RF', 'FM']);
 
 /** Works cited in notes, numbered in the order in which they are first named. */
 export interface Cited {
@@ -25,9 +28,12 @@ export function citing(sources: readonly Source[]): Cited {
       if (from !== null)
         return from.written === null ? words.byLead : say(words.byLeadFrom, { source: from.written });
       // Judgement and practice have no work behind them: the mark says so and nothing is numbered.
-      return status === 'ASM' || status === 'CP'
+      const works = ids.filter((id) =>
+        PUBLISHED.has(sources.find((each) => each.id === id)?.status ?? 'ASM'),
+      );
+      return works.length === 0
         ? statusWords(status)
-        : say(words.mark, { status: statusWords(status), number: ids.map(numberOf).join(', ') });
+        : say(words.mark, { status: statusWords(status), number: works.map(numberOf).join(', ') });
     },
     lines: () =>
       named.map((id) => {

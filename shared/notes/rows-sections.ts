@@ -10,22 +10,28 @@ import { plainText } from './lesson-texts.ts';
 
 const words = catalogues.en.notes;
 
-/** The words of the trade the lesson uses, as its bands are told them: one column, or two where it has both. */
+/** The words of the trade the lesson uses, as its bands are told them: one way, or two where it has both ages. */
 export function wordsSection(plan: Plan, used: readonly GlossaryWord[]): readonly NotesSection[] {
+  if (used.length === 0) return [];
   const hasYounger = plan.bands.some((band) => isYounger(band));
-  const hasOlder = plan.bands.some((band) => !isYounger(band));
-  const both = hasYounger && hasOlder;
-  const heads = both
-    ? [words.wordsWord, words.wordsYounger, words.wordsOlder]
-    : [words.wordsWord, words.wordsMeans];
-  const rows = used.map(({ word, younger, older }) =>
-    both ? [word, younger, older] : [word, hasYounger ? younger : older],
-  );
+  const hasBoth = hasYounger && plan.bands.some((band) => !isYounger(band));
+  const terms = used.map(({ word, younger, older }) => ({
+    term: word,
+    means: hasYounger ? younger : older,
+    ...(hasBoth ? { older } : {}),
+  }));
   const marks = [...new Set(used.map(({ status }) => statusWords(status)))].join('; ');
-  const note = quiet(say(words.wordsNote, { status: marks }));
-  if (rows.length === 0) return [];
-  const table = { block: 'table', heads, rows: rows.map((row) => row.map((each) => cell(each))) } as const;
-  return [{ id: 'words', title: words.wordsTitle, blocks: [table, note] }];
+  return [
+    {
+      id: 'words',
+      title: words.wordsTitle,
+      blocks: [
+        ...(hasBoth ? [quiet(words.wordsBoth)] : []),
+        { block: 'terms', terms },
+        quiet(say(words.wordsNote, { status: marks })),
+      ],
+    },
+  ];
 }
 
 /** A cell with its mark under it; what is common practice carries none, and a line under the table says so. */

@@ -30,6 +30,15 @@ function block(given: NotesBlock): readonly string[] {
           .map((item, index) => `${given.isOrdered === true ? `${index + 1}.` : '-'} ${line(item)}`)
           .join('\n'),
       ];
+    case 'terms':
+      return [
+        given.terms
+          .map(({ term, means, older }) => {
+            const both = older === undefined ? means : `${means} / ${older}`;
+            return `- **${plain(term)}**: ${plain(both)}`;
+          })
+          .join('\n'),
+      ];
     case 'table':
       return [
         [

@@ -1,4 +1,5 @@
 import { agesOf } from './en/ages.ts';
+import { bands } from './en/bands.ts';
 import { barter } from './en/barter.ts';
 import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
@@ -25,6 +26,7 @@ export { wordsFor } from './words-for.ts';
 /** Every language there is; a second one is a folder like `en` and a line here. */
 export const catalogues = {
   en: {
+    bands,
     barter,
     barterClass,
     barterPaper,

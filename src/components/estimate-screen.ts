@@ -3,7 +3,7 @@ import type { Plan } from '../../shared/compile/index.ts';
 import { BANDS, youngest, type Band, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { EstimateProps } from '../islands/estimate-view.ts';
-import { SHOWS_WORKING } from './shows-working.ts';
+import { SHOWS_WORKING } from '../../shared/telling/shows-working.ts';
 import { statusWords } from '../../shared/telling/status-words.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { Band } from '../../shared/library/index.ts';
+import type { Band } from '../library/index.ts';
 
 /** From this band up the score's working is shown. */
 export const SHOWS_WORKING: Readonly<Record<Band, boolean>> = {
