@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
+import type { Band } from '../library/bands.ts';
 import type { Library } from '../library/library.ts';
 import type { Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { barter } from './barter/kind.ts';
@@ -95,3 +96,9 @@ export const shownFinds = <K extends KindName>(
 /** What an activity asks, for the claims a lesson makes. */
 export const asksOf = <K extends KindName>(activity: Activities[K] & { kind: K }, library: Library): Asks =>
   table[activity.kind].asks?.(activity, library) ?? { met: [], things: null };
+
+/** An activity as one band is asked it. */
+export const forBand = <K extends KindName>(
+  activity: Activities[K] & { kind: K },
+  band: Band,
+): Activities[K] => table[activity.kind].forBand?.(activity, band) ?? activity;

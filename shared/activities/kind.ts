@@ -250,6 +250,8 @@ export interface Kind<
   readonly paper: (activity: Activity) => readonly Sheet[];
   /** What it asks, for the claims a lesson makes; a kind without it meets no condition of its own. */
   readonly asks?: (activity: Activity, library: Library) => Asks;
+  /** The activity as one band is asked it; a kind without it asks every band alike. */
+  readonly forBand?: (activity: Activity, band: Band) => Activity;
   /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
   readonly shows: (activity: Activity) => readonly FindToDraw[];
 }

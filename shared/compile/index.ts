@@ -1,3 +1,4 @@
+export { bandPlan } from './band-plan.ts';
 export { compileLesson, type CompiledLesson } from './compile-lesson.ts';
 export { lessonReport, lessonSetting } from './lesson-report.ts';
 export { stationCards, type StationCard } from './station-cards.ts';

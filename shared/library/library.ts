@@ -1,7 +1,9 @@
 import type { Curricula } from '../curriculum/index.ts';
 import type { Photo } from '../drawing/index.ts';
 import type { Band } from './bands.ts';
+import type { GlossaryWord } from '../glossary/index.ts';
 import type { MakingEvidence } from './making-evidence.ts';
+import type { NotesRows } from './notes-rows.ts';
 import type { Comparison } from './read-comparisons.ts';
 import type { SafetyRules } from '../safety/rules.ts';
 import type { Status } from './status.ts';
@@ -160,4 +162,8 @@ export interface Library {
   readonly comparisons: readonly Comparison[];
   /** Hazards, controls, ratios, stations, refusals. */
   readonly safety: SafetyRules;
+  /** The words of the trade; [] where there are none. */
+  readonly glossary: readonly GlossaryWord[];
+  /** What teacher notes are made from, beside the lesson. */
+  readonly notes: NotesRows;
 }

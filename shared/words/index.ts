@@ -1,4 +1,5 @@
 import { agesOf } from './en/ages.ts';
+import { bands } from './en/bands.ts';
 import { barter } from './en/barter.ts';
 import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
@@ -10,6 +11,7 @@ import { estimate } from './en/estimate.ts';
 import { evaluation } from './en/evaluation.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { kitWords } from './en/kit-list.ts';
+import { notes } from './en/notes.ts';
 import { order } from './en/order.ts';
 import { outcomes, subjectNames } from './en/outcomes.ts';
 import { printPack } from './en/print-pack.ts';
@@ -28,6 +30,7 @@ export { wordsFor } from './words-for.ts';
 /** Every language there is; a second one is a folder like `en` and a line here. */
 export const catalogues = {
   en: {
+    bands,
     barter,
     barterClass,
     barterPaper,
@@ -40,6 +43,7 @@ export const catalogues = {
     help,
     problemMeanings,
     kitWords,
+    notes,
     order,
     outcomes,
     printPack,

@@ -18,6 +18,7 @@ import { fair } from './fair.ts';
 import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
+import { notes } from './notes.ts';
 import { orders } from './orders.ts';
 import { pack } from './pack.ts';
 import { papers } from './papers.ts';
@@ -40,6 +41,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   hazards,
   hours,
   new: newLesson,
+  notes,
   orders,
   pack,
   papers,

@@ -5,7 +5,7 @@ import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import { stepDrawingId, type OrderProps } from '../islands/order-view.ts';
 import { viewBoxOf } from './drawn.ts';
 import { drawnStep } from './drawn-step.ts';
-import { SHOWS_WORKING } from './shows-working.ts';
+import { SHOWS_WORKING } from '../../shared/telling/shows-working.ts';
 import type { Symbol } from './symbols.ts';
 import { withoutPhotos } from './without-photos.ts';
 

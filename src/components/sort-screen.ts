@@ -5,7 +5,7 @@ import { youngest, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { PlanView, SortProps } from '../islands/sort-view.ts';
 import { drawnFind, drawnPlan, viewBoxOf } from './drawn.ts';
-import { SHOWS_WORKING } from './shows-working.ts';
+import { SHOWS_WORKING } from '../../shared/telling/shows-working.ts';
 import { faceSymbol, type Symbol } from './symbols.ts';
 import { withoutPhotos } from './without-photos.ts';
 

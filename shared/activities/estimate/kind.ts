@@ -17,5 +17,11 @@ export const estimate: Kind<EstimateBlock, EstimateActivity, EstimatePlay, Estim
   guess: guessEstimate,
   paper: paperEstimate,
   asks: asksEstimate,
+  forBand: (activity, band) => ({
+    ...activity,
+    asks: activity.asks
+      .filter(({ bands }) => bands.includes(band))
+      .map(({ how }) => ({ how, bands: [band] })),
+  }),
   shows: ({ find }) => (find === null ? [] : [find.drawing]),
 };
