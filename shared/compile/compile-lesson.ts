@@ -15,6 +15,7 @@ import { reaches, type ActivityFacts, type JudgedClaim, type LessonFacts } from 
 import type { Library, Site } from '../library/library.ts';
 import { youngestAge } from '../library/bands.ts';
 import { fileWords } from '../words/en/problems.ts';
+import type { LessonWords } from './check-reading.ts';
 import { checkClaims, factsOf, lessonFacts, vouchFaults } from './check-claims.ts';
 import { visitFaults } from './check-visit.ts';
 import type { Plan, PlanClaim, PlanPart } from './plan.ts';
@@ -31,6 +32,8 @@ export interface CompiledLesson {
   readonly claims: readonly JudgedClaim[];
   /** What the lesson asks, for claims it could make; null where the head or the site could not be read. */
   readonly facts: LessonFacts | null;
+  /** Its words, to be measured for its bands; null where the head could not be read, or an adult reads them out. */
+  readonly words: LessonWords | null;
 }
 
 interface Named {
@@ -95,6 +98,16 @@ function minutesFaults(lesson: Lesson, activities: readonly Activity[]): readonl
     { code: 'minutes-over', grade: 'error', path: ['minutes'], ...fileWords.minutesOver(sum, head.minutes) },
   ];
 }
+
+/** All that pupils read of a lesson, in order. */
+const wordsOf = ({ source, prose, parts }: Lesson, bands: LessonWords['bands']): LessonWords => ({
+  source,
+  bands,
+  passages: [
+    ...prose,
+    ...parts.flatMap((part) => (part.part === 'prose' ? [] : part.block.passages)),
+  ].toSorted((a, b) => a.offset - b.offset),
+});
 
 /** One activity longer than the youngest band it is for sits still. */
 function lengthFaults(activity: Activity, lesson: Lesson, library: Library): readonly Fault[] {
@@ -175,8 +188,9 @@ export function compileLesson(file: string, text: string, library: Library, seed
   }
   const sorted = problems.toSorted(byPlace);
   const title = head?.title ?? null;
+  const words = head === null || head['read-aloud'] === true ? null : wordsOf(lesson, head.bands);
   if (head === null || site === undefined || hasErrors(sorted))
-    return { plan: null, problems: sorted, title, claims, facts };
+    return { plan: null, problems: sorted, title, claims, facts, words };
   const parts = lesson.parts.flatMap((part): readonly PlanPart[] => {
     if (part.part === 'prose') return [part];
     const id = ids.get(part.block);
@@ -207,6 +221,7 @@ export function compileLesson(file: string, text: string, library: Library, seed
     activities,
     claims: claims.flatMap(planClaim),
     ...(visit === null ? {} : { visit: visit.visit }),
+    ...(head['read-aloud'] === true ? { readAloud: true } : {}),
   };
-  return { plan, problems: sorted, title, claims, facts };
+  return { plan, problems: sorted, title, claims, facts, words };
 }

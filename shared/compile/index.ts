@@ -1,3 +1,5 @@
+export { checkLesson } from './check-lesson.ts';
+export { readingTarget } from './check-reading.ts';
 export { compileLesson, type CompiledLesson } from './compile-lesson.ts';
 export { lessonReport, lessonSetting } from './lesson-report.ts';
 export { standingHazards, typesShown } from './standing-hazards.ts';

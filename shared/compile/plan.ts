@@ -57,6 +57,8 @@ export interface Plan {
   readonly parts: readonly PlanPart[];
   readonly activities: readonly Activity[];
   readonly claims: readonly PlanClaim[];
+  /** An adult reads the words of the lesson to the pupils. */
+  readonly readAloud?: true;
   /** Left out where the lesson states no visit. */
   readonly visit?: PlanVisit;
 }

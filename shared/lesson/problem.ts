@@ -65,6 +65,7 @@ export const PROBLEM_CODES = [
   'pit-repeated',
   'pits-one-answer',
   'prose-tangled',
+  'reading-hard',
   'return-spoils',
   'return-unheld',
   'row-ragged',

@@ -116,6 +116,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
     'The record gives the same answer to every question about these pits, so that saying it blindly would be right.',
   'prose-tangled':
     'Hundreds of lines or marks follow each other without a pause; it would take too long to read.',
+  'reading-hard':
+    'A sentence is longer, or the whole is harder by a published formula, than the youngest band’s target. A formula counts and sees no meaning: it is a caution, never an error.',
   'return-spoils': 'What is given back for a gift may have spoiled by then.',
   'return-unheld': 'A trader returns for a gift what they do not hold.',
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
