@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { Library } from '../library/library.ts';
-import type { Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import type { AskedNumber, Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { barter } from './barter/kind.ts';
 import { compare } from './compare/kind.ts';
 import { estimate } from './estimate/kind.ts';
@@ -13,6 +13,7 @@ export { leverTable } from './estimate/lever-table.ts';
 export type {
   ActivityBase,
   AnswerRow,
+  AskedNumber,
   Card,
   CompileContext,
   ComparedPits,
@@ -94,3 +95,9 @@ export const shownFinds = <K extends KindName>(
 /** What an activity asks, for the claims a lesson makes. */
 export const asksOf = <K extends KindName>(activity: Activities[K] & { kind: K }, library: Library): Asks =>
   table[activity.kind].asks?.(activity, library) ?? { met: [], things: null };
+
+/** The largest numbers the pupils of an activity meet, each with the key of its block that it comes from. */
+export const numbersOf = <K extends KindName>(
+  activity: Activities[K] & { kind: K },
+  block: Blocks[K],
+): readonly AskedNumber[] => table[activity.kind].numbers?.(activity, block) ?? [];

@@ -1,4 +1,4 @@
-import { blockSchemas, compileBlock, isKindName, type Activity } from '../activities/index.ts';
+import { blockSchemas, compileBlock, isKindName, numbersOf, type Activity } from '../activities/index.ts';
 import { derive, stream } from '../chance/index.ts';
 import {
   byPlace,
@@ -17,6 +17,7 @@ import { youngestAge } from '../library/bands.ts';
 import { fileWords } from '../words/en/problems.ts';
 import type { LessonWords } from './check-reading.ts';
 import { checkClaims, factsOf, lessonFacts, vouchFaults } from './check-claims.ts';
+import { numberCautions } from './check-numbers.ts';
 import { visitFaults } from './check-visit.ts';
 import type { Plan, PlanClaim, PlanPart } from './plan.ts';
 import { readVisit, type ReadVisit } from './read-visit.ts';
@@ -171,6 +172,9 @@ export function compileLesson(file: string, text: string, library: Library, seed
       asked.push(factsOf(activity, vouched, library));
       ids.set(block, id);
       problems.push(...placeFaults(source, lengthFaults(activity, lesson, library), block.locate));
+      // It compiled from this value, so it is of this kind.
+      const numbers = numbersOf(activity, block.value as Parameters<typeof numbersOf>[1]);
+      problems.push(...numberCautions(source, block, numbers, head.bands, library.curricula));
     }
     problems.push(...placeFaults(source, minutesFaults(lesson, activities), lesson.locateHead));
     if (head.visit !== undefined) {

@@ -5,6 +5,7 @@ export { lineMap, type LineMap, type Point } from './point.ts';
 export { nearest } from './nearest.ts';
 export { READ_KEYS, type Passage } from './passages.ts';
 export { readPassages } from './read-passages.ts';
+export { numeralsOf } from './numerals.ts';
 export { placeFaults, problemAt, type Locate, type SourceText } from './place-faults.ts';
 export {
   byPlace,

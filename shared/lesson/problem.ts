@@ -60,6 +60,7 @@ export const PROBLEM_CODES = [
   'minutes-over',
   'minutes-under',
   'nesting-deep',
+  'number-beyond-band',
   'par-over',
   'picture-refused',
   'pit-repeated',

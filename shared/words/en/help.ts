@@ -109,6 +109,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'minutes-over': 'The activities take longer than the lesson, or one is longer than the band sits still.',
   'minutes-under': 'There is less time than the finds need.',
   'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
+  'number-beyond-band':
+    'A number to be read, entered or compared is larger than those the band has met, or of a kind (decimals, fractions, per cent) it has not met.',
   'par-over': 'The shortest chain is longer than the band can keep in view.',
   'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
   'pit-repeated': 'The same pit is named twice.',
