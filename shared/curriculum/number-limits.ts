@@ -2,13 +2,7 @@ import type { Band } from '../library/bands.ts';
 import type { AgeStep } from './curricula.ts';
 
 /** Kinds of number that are met at some age, beyond whole numbers. */
-const NUMBER_IDEAS = [
-  'halves-quarters',
-  'fractions',
-  'decimals',
-  'percent',
-  'negative-numbers',
-] as const;
+const NUMBER_IDEAS = ['halves-quarters', 'fractions', 'decimals', 'percent', 'negative-numbers'] as const;
 export type NumberIdea = (typeof NUMBER_IDEAS)[number];
 
 /** What numbers a band may be asked to read, enter or compare. */
