@@ -42,4 +42,5 @@ export { readVocabulary } from './read-vocabulary.ts';
 export { readWorld, worldFrom } from './read-world.ts';
 export { readYamlFile, type ReadFile } from './read-yaml-file.ts';
 export { slug } from './slug.ts';
+export { tradeWords } from './trade-words.ts';
 export { STATUSES, type Status } from './status.ts';

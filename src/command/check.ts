@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { compileLesson } from '../../shared/compile/index.ts';
+import { checkLesson } from '../../shared/compile/index.ts';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { readFindsTable } from '../../shared/library/index.ts';
@@ -22,7 +22,7 @@ async function checkFile(
     return { text, problems: (await readSiteFile(file, library.vocabulary)).problems };
   }
   // A site that cannot be read would only show up as an unknown site.
-  const compiled = compileLesson(file, text, library, 'check');
+  const compiled = checkLesson(file, text, library, 'check');
   const isSiteLost = compiled.problems.some(({ code }) => code === 'site-unknown');
   return { text, problems: isSiteLost ? [...problems, ...compiled.problems] : compiled.problems };
 }

@@ -109,6 +109,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'minutes-over': 'The activities take longer than the lesson, or one is longer than the band sits still.',
   'minutes-under': 'There is less time than the finds need.',
   'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
+  'number-beyond-band':
+    'A number to be read, entered or compared is larger than those the band has met, or of a kind (decimals, fractions, per cent) it has not met.',
   'par-over': 'The shortest chain is longer than the band can keep in view.',
   'photo-unfit': 'A photograph is missing, is not a picture, is too heavy, or tells of more than it shows.',
   'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
@@ -117,6 +119,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
     'The record gives the same answer to every question about these pits, so that saying it blindly would be right.',
   'prose-tangled':
     'Hundreds of lines or marks follow each other without a pause; it would take too long to read.',
+  'reading-hard':
+    'A sentence is longer, or the whole is harder by a published formula, than the youngest band’s target. A formula counts and sees no meaning: it is a caution, never an error.',
   'return-spoils': 'What is given back for a gift may have spoiled by then.',
   'return-unheld': 'A trader returns for a gift what they do not hold.',
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
