@@ -21,6 +21,8 @@ export { readCsv } from './read-csv.ts';
 export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
 export { readFramework, type FrameworkWords } from './read-framework.ts';
 export { readMakingFigures } from './read-making-figures.ts';
+export { dayEntries, dayFile } from './day-file.ts';
+export { editDay } from './edit-day.ts';
 export { readDay } from './read-day.ts';
 export { readHazards } from './read-hazards.ts';
 export { readSituation } from './read-situation.ts';
