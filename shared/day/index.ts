@@ -13,6 +13,7 @@ export type { DayPlan, Doing } from './plan.ts';
 export { planDay, type DayOutcome, type PlanAim, type PlanWishes, type Progress } from './plan-day.ts';
 export { ruleKey, rulesOf, type DayRule } from './rules.ts';
 export type { Solve, Solved, Watch } from './solver.ts';
+export { tellConflict, type ToldConflict, type ToldRule } from './tell-conflict.ts';
 export { tellCount, tellRule } from './tell-rule.ts';
 export { whenWet } from './when-wet.ts';
 export { dropIn, type DropIn } from './drop-in.ts';

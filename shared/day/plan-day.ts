@@ -97,6 +97,7 @@ export function planDay(day: Day, solve: Solve, { inHand, tell }: PlanWishes = {
       },
       bound: (proved) => {
         if (aim === 'moved' || aim === 'changes') return;
+        if (whole(proved) <= bound[KEYS[aim]]) return;
         bound = { ...bound, [KEYS[aim]]: whole(proved) };
         told();
       },

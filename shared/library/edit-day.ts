@@ -28,8 +28,9 @@ function overwritten(text: string, document: Document, edit: DayEdit): string | 
 
 /** The text with a change that adds or takes away: the rest is written again, comments and order kept. */
 function rewritten(document: Document, edit: DayEdit): string {
-  if ('remove' in edit) document.deleteIn(edit.path);
-  else {
+  if ('remove' in edit) {
+    if (document.hasIn(edit.path)) document.deleteIn(edit.path);
+  } else {
     const { value } = edit;
     const isEntry = edit.path.length >= 2 || Array.isArray(value);
     const node =

@@ -4,6 +4,7 @@ import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
 import { compare } from './en/compare.ts';
+import { dayForm, daySheet } from './en/day-sheet.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
@@ -28,6 +29,8 @@ export const catalogues = {
     barterPaper,
     barterRefusals,
     compare,
+    dayForm,
+    daySheet,
     drawings,
     estimate,
     estimatePapers,

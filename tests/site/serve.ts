@@ -11,6 +11,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.js': 'text/javascript',
   '.json': 'application/json',
   '.svg': 'image/svg+xml',
+  '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json',
   '.woff2': 'font/woff2',
 };
