@@ -17,8 +17,14 @@ export interface ConflictSet {
  *
  * Source: Chinneck & Dravnieks 1991 (FM).
  */
-export function conflictSet(day: Day, rules: readonly DayRule[], solve: Solve, inHand?: InHand): ConflictSet | null {
-  const ask = (some: readonly DayRule[]) => solve(dayProgramme(day, 'any', some, inHand === undefined ? {} : { inHand })).status;
+export function conflictSet(
+  day: Day,
+  rules: readonly DayRule[],
+  solve: Solve,
+  inHand?: InHand,
+): ConflictSet | null {
+  const ask = (some: readonly DayRule[]) =>
+    solve(dayProgramme(day, 'any', some, inHand === undefined ? {} : { inHand })).status;
   if (ask(rules) !== 'infeasible') return null;
   let left = rules;
   for (const kind of new Set(rules.map((rule) => rule.kind))) {

@@ -68,7 +68,10 @@ function easeStation(day: Day, rule: Extract<DayRule, { readonly station: number
     }
     case 'pupils-at-once': {
       const value = Math.max(station.pupilsAtOnce + 1, mostPupils(day, station.groupsAtOnce));
-      return { says: dayEasingWords['pupils-at-once'](name, value), edits: [{ path: [...path, 'pupils'], value }] };
+      return {
+        says: dayEasingWords['pupils-at-once'](name, value),
+        edits: [{ path: [...path, 'pupils'], value }],
+      };
     }
     case 'skill': {
       const skill = station.skill ?? '';
@@ -89,14 +92,20 @@ function easeAdult(day: Day, rule: Extract<DayRule, { readonly adult: number }>)
   const path = ['adults', adult.id];
   switch (rule.kind) {
     case 'adult-free':
-      return { says: dayEasingWords['adult-free'](adult.role), edits: [{ path: [...path, 'free'], remove: true }] };
+      return {
+        says: dayEasingWords['adult-free'](adult.role),
+        edits: [{ path: [...path, 'free'], remove: true }],
+      };
     case 'adult-break':
       return {
         says: dayEasingWords['adult-break'](adult.role),
         edits: [{ path: [...path, 'most-in-a-row'], remove: true }],
       };
     case 'adult-lunch':
-      return { says: dayEasingWords['adult-lunch'](adult.role), edits: [{ path: [...path, 'lunch'], value: false }] };
+      return {
+        says: dayEasingWords['adult-lunch'](adult.role),
+        edits: [{ path: [...path, 'lunch'], value: false }],
+      };
     default:
       return rule satisfies never;
   }

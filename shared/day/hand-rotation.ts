@@ -10,7 +10,8 @@ import type { Solve } from './solver.ts';
 function walkingOrder(day: Day): readonly number[] {
   const left = [...day.stations.keys()];
   const order: number[] = [];
-  let here = day.gate === null ? day.places.indexOf(day.stations[0]?.place ?? '') : day.places.indexOf(day.gate);
+  let here =
+    day.gate === null ? day.places.indexOf(day.stations[0]?.place ?? '') : day.places.indexOf(day.gate);
   const away = (station: number): number =>
     day.walkMinutes[here]?.[day.places.indexOf(day.stations[station]?.place ?? '')] ?? 0;
   while (left.length > 0) {

@@ -75,7 +75,8 @@ export function movedRows(
       const all = [...day.stations.keys()].map((station) => columns.visit(group, station, slot));
       const terms = sum([...all, columns.lunch(group, slot)]);
       const name = `d_${group}_${slot}`;
-      if (doing?.kind === 'free') into.row([...terms.map((term) => term.replace('+', '-')), `+ 1 ${name}`], '>= 0');
+      if (doing?.kind === 'free')
+        into.row([...terms.map((term) => term.replace('+', '-')), `+ 1 ${name}`], '>= 0');
       else if (doing?.kind === 'away') continue;
       else into.row([...sum([sameColumn(doing, group, slot, columns)]), `+ 1 ${name}`], '>= 1');
       moved.push(`+ 1 ${name}`);

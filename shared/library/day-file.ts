@@ -81,7 +81,10 @@ export const dayFile = z.strictObject({
   'must-see': z.array(z.string()).optional().describe('Stations that each group has to meet, once'),
   groups: z.record(id, group).describe('The groups, each under a short name of its own'),
   stations: z.record(id, station).describe('The stations, each under a short name of its own'),
-  adults: z.record(id, adult).optional().describe('The adults of the day; leave out where they are not planned here'),
+  adults: z
+    .record(id, adult)
+    .optional()
+    .describe('The adults of the day; leave out where they are not planned here'),
   fixed: z
     .array(
       z.strictObject({

@@ -23,7 +23,7 @@ export { readFramework, type FrameworkWords } from './read-framework.ts';
 export { readMakingFigures } from './read-making-figures.ts';
 export { dayEntries, dayFile } from './day-file.ts';
 export { editDay } from './edit-day.ts';
-export { readDay } from './read-day.ts';
+export { isDayFile, readDay } from './read-day.ts';
 export { readHazards } from './read-hazards.ts';
 export { readSituation } from './read-situation.ts';
 export { readSite, siteFile, type TableText } from './read-site.ts';

@@ -1,9 +1,10 @@
 import type { Day, DayFixed } from '../day/index.ts';
 import { nearest } from '../lesson/nearest.ts';
-import type { Fault, Path } from '../lesson/problem.ts';
+import { hasErrors, type Fault, type Path } from '../lesson/problem.ts';
 import { dayProblems } from '../words/en/day-problems.ts';
 import { shapeWords } from '../words/en/problems.ts';
 import { dayFile, type DayParts } from './day-file.ts';
+import { walkFaults, walkMatrix } from './day-walks.ts';
 import { readYamlFile, type ReadFile } from './read-yaml-file.ts';
 
 const MOST = { groups: 24, stations: 24, adults: 40 } as const;
@@ -85,43 +86,16 @@ function nameFaults(said: DayParts): readonly Fault[] {
   ];
 }
 
-/** Shortest minutes between every two places, by way of others where that is shorter. Source: Floyd 1962 (FM). */
-function walks(places: readonly string[], walking: DayParts['walking']): number[][] {
-  const minutes = places.map((_, from) =>
-    places.map((__, to) => (from === to ? 0 : Number.POSITIVE_INFINITY)),
-  );
-  const lower = (from: number, to: number, value: number): void => {
-    const row = minutes[from];
-    if (row !== undefined && value < (row[to] ?? 0)) row[to] = value;
-  };
-  for (const walk of walking ?? []) {
-    const [from, to] = [places.indexOf(walk.from), places.indexOf(walk.to)];
-    lower(from, to, walk.minutes);
-    lower(to, from, walk.minutes);
-  }
-  const between = (from: number, to: number): number => minutes[from]?.[to] ?? 0;
-  for (const by of places.keys())
-    for (const from of places.keys())
-      for (const to of places.keys()) lower(from, to, between(from, by) + between(by, to));
-  return minutes;
-}
+/** Keys that a day has and a site has not. */
+const DAY_KEYS = /^(?:slots|stations|walking|lunch)[ \t]*:/m;
 
-function placeFaults(places: readonly string[], minutes: readonly (readonly number[])[], said: DayParts) {
-  const strange = (said.walking ?? []).flatMap(({ from, to }, index) => [
-    ...unknownWords([from], places, ['walking', index]).map((fault) => ({
-      ...fault,
-      path: ['walking', index, 'from'],
-    })),
-    ...unknownWords([to], places, ['walking', index]).map((fault) => ({
-      ...fault,
-      path: ['walking', index, 'to'],
-    })),
-  ]);
-  const lost = places.find((_, to) => minutes[0]?.[to] === Number.POSITIVE_INFINITY);
-  return lost === undefined
-    ? strange
-    : [...strange, unfit(['walking'], dayProblems.noWay(places[0] ?? '', lost))];
-}
+/**
+ * True for a YAML file that is meant as a day: it lies in a folder `days`, or says its bells or stations.
+ *
+ * @example isDayFile('content/days/a.yaml', '') // true
+ */
+export const isDayFile = (file: string, text: string): boolean =>
+  /(?:^|[\\/])days[\\/][^\\/]*$/.test(file) || DAY_KEYS.test(text);
 
 /** Reads a day file: groups, stations, adults and bells. Every problem has its line and column. */
 export function readDay(file: string, text: string): ReadFile<Day> {
@@ -136,9 +110,14 @@ export function readDay(file: string, text: string): ReadFile<Day> {
       ...(said.lunch === undefined ? [] : [said.lunch.place]),
     ]),
   ];
-  const walkMinutes = walks(places, said.walking);
-  const faults = [...timeFaults(said), ...nameFaults(said), ...placeFaults(places, walkMinutes, said)];
-  if (faults.length > 0) return { ...read, value: null, problems: [...read.problems, ...read.place(faults)] };
+  const walkMinutes = walkMatrix(places, said.walking ?? []);
+  const faults = [
+    ...timeFaults(said),
+    ...nameFaults(said),
+    ...walkFaults(places, walkMinutes, said.walking ?? []),
+  ];
+  const problems = [...read.problems, ...read.place(faults)];
+  if (hasErrors(faults)) return { ...read, value: null, problems };
   const fromOne = (slots: readonly number[] | undefined): readonly number[] =>
     (slots ?? []).map((slot) => slot - 1);
   const value: Day = {
@@ -192,5 +171,5 @@ export function readDay(file: string, text: string): ReadFile<Day> {
     walkMinutes,
     mayWalkLate: said['late-walks'] ?? false,
   };
-  return { ...read, value };
+  return { ...read, value, problems };
 }

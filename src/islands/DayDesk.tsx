@@ -11,6 +11,7 @@ import { DayOutcome } from './DayOutcome.tsx';
 import { DayPlanBar } from './DayPlanBar.tsx';
 import type { DemoDay, FormWords, SheetWords } from './day-view.ts';
 import { useDayPlanner } from './use-day-planner.ts';
+import type { ReaderReply } from '../workers/day-messages.ts';
 import { useDayReader } from './use-day-reader.ts';
 
 interface Props {
@@ -30,21 +31,20 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
   const [said, setSaid] = useState('');
   const [seconds, setSeconds] = useState(10);
   const planner = useDayPlanner();
-  /** What is to be planned as soon as the changed file has been read. */
-  const [waiting, setWaiting] = useState<Again | 'nothing'>('nothing');
   const { day: kept } = book;
   const file = `${kept?.title ?? ''}.yaml`;
   const reader = useDayReader(file, kept?.text ?? null, (text) => changeDay({ text }));
   const { read } = reader;
   const made = madeOf(kept);
 
-  const plan = (again: Again): void => {
-    const day = read?.day ?? null;
-    if (day === null || kept === null) return;
-    const { isWet, text } = kept;
+  /** Plans a day as it was read, in the weather that is set; with `again`, around the plan that is there. */
+  const plan = ({ day, text }: Pick<ReaderReply, 'day' | 'text'>, again: Again): void => {
+    const { day: keptNow } = $dayBook.get();
+    if (day === null || keptNow === null) return;
+    const { isWet } = keptNow;
     const weather = isWet ? whenWet(day) : { day, leftOut: [] };
     const leftOut = day.stations.filter(({ id }) => weather.leftOut.includes(id)).map(({ name }) => name);
-    const before = madeOf(kept);
+    const before = madeOf(keptNow);
     const inHand =
       again === null || before === null
         ? null
@@ -58,27 +58,33 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
           if (told.plan === null || told.minutes === null) return;
           const { status, minutes, bound } = told;
           const movedCells = told.kind === 'plan' ? told.movedCells : null;
-          put({ day: weather.day, plan: told.plan, status, minutes, bound, movedCells, leftOut, text, rotation: null });
-          setSaid(say(words[status]));
+          put({
+            day: weather.day,
+            plan: told.plan,
+            status,
+            minutes,
+            bound,
+            movedCells,
+            leftOut,
+            text,
+            rotation: null,
+          });
+          setSaid(say(words[status], { idle: bound.idleMinutes, walking: bound.walkingMinutes }));
         },
         rotation: (rotation) => {
           const now = madeOf($dayBook.get().day);
           if (now === null || now.text !== text) return;
-          put({ ...now, rotation: rotation.kind === 'keeps' ? { kind: 'keeps', minutes: rotation.minutes } : rotation });
+          put({
+            ...now,
+            rotation: rotation.kind === 'keeps' ? { kind: 'keeps', minutes: rotation.minutes } : rotation,
+          });
         },
       },
     );
   };
-  useLayoutEffect(() => {
-    if (waiting === 'nothing' || read === null || read.text !== kept?.text) return;
-    setWaiting('nothing');
-    plan(waiting);
-  }, [waiting, read, kept?.text]);
-
   /** Changes the file, and plans once it has been read. */
   const changeAndPlan = (edits: readonly DayEdit[], again: Again): void => {
-    reader.change(edits);
-    setWaiting(again);
+    reader.change(edits, (reply) => plan(reply, again));
   };
   useLayoutEffect(() => {
     const title = read?.day?.title;
@@ -112,7 +118,7 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
             planner.forget();
             changeDay({ isWet });
           }}
-          onPlan={() => plan(null)}
+          onPlan={() => read !== null && plan(read, null)}
           onStop={planner.stop}
         />
         <p class="unseen" role="status">

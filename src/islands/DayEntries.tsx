@@ -15,6 +15,8 @@ interface Props {
   /** A new entry; in a map it goes under a short name made from `freshName`. */
   readonly fresh: Readonly<Record<string, unknown>>;
   readonly freshName?: Template;
+  /** What else goes from the file with an entry. */
+  readonly withIt?: (key: string) => readonly DayEdit[];
   readonly slots: number;
   readonly stations: readonly (readonly [id: string, name: string])[];
   readonly onChange: (edits: readonly DayEdit[]) => void;
@@ -31,6 +33,7 @@ function freeKey(taken: readonly string[], name: string): string {
 /** All groups, stations, adults, bells or walks, each to be opened, changed or taken away. */
 export function DayEntries(props: Props) {
   const { words, title, fields, path, value, name, fresh, freshName, slots, stations, onChange } = props;
+  const { withIt = () => [] } = props;
   const isMap = freshName !== undefined;
   const entries: readonly (readonly [string | number, unknown])[] = isMap
     ? Object.entries(mapOf(value))
@@ -66,7 +69,11 @@ export function DayEntries(props: Props) {
               />
             ))}
           </div>
-          <button type="button" class="press" onClick={() => onChange([{ path: [...path, key], remove: true }])}>
+          <button
+            type="button"
+            class="press"
+            onClick={() => onChange([{ path: [...path, key], remove: true }, ...withIt(String(key))])}
+          >
             {say(words.remove)}
           </button>
         </details>

@@ -57,7 +57,11 @@ export function DayFixedRows({ words, said, slots, stations, onChange }: Props) 
               </select>
             </label>
           ))}
-          <button type="button" class="press" onClick={() => onChange([{ path: ['fixed', index], remove: true }])}>
+          <button
+            type="button"
+            class="press"
+            onClick={() => onChange([{ path: ['fixed', index], remove: true }])}
+          >
             {say(words.remove)}
           </button>
         </div>

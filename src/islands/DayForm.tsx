@@ -2,6 +2,7 @@ import type { DayEdit } from '../../shared/day/index.ts';
 import { say, type Template } from '../../shared/words/index.ts';
 import { DayEntries } from './DayEntries.tsx';
 import { DayField } from './DayField.tsx';
+import { withoutFixed, withoutStation } from './day-without.ts';
 import { DayFixedRows } from './DayFixedRows.tsx';
 import {
   adultFields,
@@ -28,7 +29,7 @@ interface Props {
 }
 
 /** What stands at a path, written or taken away. */
-export const editOf = (path: DayEdit['path'], value: unknown): DayEdit =>
+const editOf = (path: DayEdit['path'], value: unknown): DayEdit =>
   value === undefined ? { path, remove: true } : { path, value };
 
 /** A day file as a form; every change goes to the file, and the form is read from it again. */
@@ -36,11 +37,16 @@ export function DayForm({ words, lost, parts, onChange }: Props) {
   if (parts === null) return <p>{say(lost)}</p>;
   const said = mapOf(parts);
   const slots = listOf(said['slots']);
-  const stations = Object.entries(mapOf(said['stations'])).map(
-    ([id, station]): readonly [string, string] => [id, shown(mapOf(station)['name']) || id],
-  );
+  const stations = Object.entries(mapOf(said['stations'])).map(([id, station]): readonly [string, string] => [
+    id,
+    shown(mapOf(station)['name']) || id,
+  ]);
   const lunch = said['lunch'] === undefined ? null : mapOf(said['lunch']);
-  const fields = (list: readonly Field[], values: Readonly<Record<string, unknown>>, path: DayEdit['path']) => (
+  const fields = (
+    list: readonly Field[],
+    values: Readonly<Record<string, unknown>>,
+    path: DayEdit['path'],
+  ) => (
     <div class="day-fields">
       {list.map((field) => (
         <DayField
@@ -88,7 +94,9 @@ export function DayForm({ words, lost, parts, onChange }: Props) {
                 editOf(['lunch'], {
                   slots: [Math.max(1, Math.ceil(slots.length / 2))],
                   places: 30,
-                  place: shown(said['gate']) || shown(mapOf(mapOf(said['stations'])[stations[0]?.[0] ?? ''])['place']),
+                  place:
+                    shown(said['gate']) ||
+                    shown(mapOf(mapOf(said['stations'])[stations[0]?.[0] ?? ''])['place']),
                 }),
               ])
             }
@@ -111,6 +119,7 @@ export function DayForm({ words, lost, parts, onChange }: Props) {
         path={['groups']}
         value={said['groups']}
         freshName={words.newGroup}
+        withIt={(id) => withoutFixed(said, 'group', id)}
         name={(value, index) => shown(mapOf(value)['name']) || String(index + 1)}
         fresh={{
           name: say(words.newGroup),
@@ -127,6 +136,7 @@ export function DayForm({ words, lost, parts, onChange }: Props) {
         path={['stations']}
         value={said['stations']}
         freshName={words.newStation}
+        withIt={(id) => withoutStation(said, id)}
         name={(value, index) => shown(mapOf(value)['name']) || String(index + 1)}
         fresh={{
           name: say(words.newStation),

@@ -79,7 +79,14 @@ export function DayGrid({ words, made, onPin }: Props) {
         </table>
       </div>
       {cell !== null && (
-        <DayPin key={`${cell.group}-${cell.slot}`} words={words} made={made} cell={cell} onPin={onPin} onClose={close} />
+        <DayPin
+          key={`${cell.group}-${cell.slot}`}
+          words={words}
+          made={made}
+          cell={cell}
+          onPin={onPin}
+          onClose={close}
+        />
       )}
     </div>
   );

@@ -19,7 +19,11 @@ interface Props {
 /** How good the plan is, and how good a rotation made by hand would be. */
 function Worth({ words, made }: Pick<Props, 'words' | 'made'>) {
   const { status, minutes, bound, movedCells, leftOut, rotation } = made;
-  const totals = { idle: minutes.idleMinutes, uneven: minutes.unevenMinutes, walking: minutes.walkingMinutes };
+  const totals = {
+    idle: minutes.idleMinutes,
+    uneven: minutes.unevenMinutes,
+    walking: minutes.walkingMinutes,
+  };
   return (
     <div class="day-worth numbers">
       {leftOut.length > 0 && <p>{say(words.leftOut, { names: leftOut.join(', ') })}</p>}
@@ -39,7 +43,8 @@ function tellRotation(words: SheetWords, { minutes }: Made, rotation: NonNullabl
   const walks = hand.walkingMinutes - minutes.walkingMinutes;
   if (waits === 0 && walks <= 0 && hand.unevenMinutes === minutes.unevenMinutes)
     return say(words.rotationSame, { walking: hand.walkingMinutes });
-  const saved = waits > 0 ? say(words.rotationWaits, { minutes: waits }) : say(words.rotationWalks, { minutes: walks });
+  const saved =
+    waits > 0 ? say(words.rotationWaits, { minutes: waits }) : say(words.rotationWalks, { minutes: walks });
   return say(words.rotationBeats, { idle: hand.idleMinutes, walking: hand.walkingMinutes, saved });
 }
 

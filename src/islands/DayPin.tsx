@@ -17,7 +17,8 @@ export function DayPin({ words, made, cell, onPin, onClose }: Props) {
   const { day, plan } = made;
   const { group, slot } = cell;
   const doing = plan.groups[group]?.[slot];
-  const now = doing?.kind === 'station' ? (day.stations[doing.station]?.id ?? 'free') : (doing?.kind ?? 'free');
+  const now =
+    doing?.kind === 'station' ? (day.stations[doing.station]?.id ?? 'free') : (doing?.kind ?? 'free');
   const [at, setAt] = useState(now);
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => title.current?.focus(), []);

@@ -87,9 +87,7 @@ export function DayPlanBar(props: Props) {
       </button>
       {isAtWork && <p class="day-work numbers">{tellWork(words, planning)}</p>}
       {planning.kind === 'unknown' && <p role="alert">{say(words.unknown)}</p>}
-      {planning.kind === 'failed' && (
-        <p role="alert">{say(words.failed, { message: planning.message })}</p>
-      )}
+      {planning.kind === 'failed' && <p role="alert">{say(words.failed, { message: planning.message })}</p>}
     </div>
   );
 }

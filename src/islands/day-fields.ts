@@ -78,7 +78,9 @@ export const walkFields: readonly Field[] = [
 /** What stands in a map of the file, or nothing. */
 export const mapOf = (value: unknown): Readonly<Record<string, unknown>> =>
   // A record by its test: no list, not null.
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Record<string, unknown>) : {};
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? (value as Record<string, unknown>)
+    : {};
 
 export const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 

@@ -14,7 +14,11 @@ export interface DemoDay {
 }
 
 /** What a group does, as it stands in a table. */
-export function tellDoing(day: Day, doing: Doing | undefined, words: Pick<SheetWords, 'lunch' | 'free' | 'away'>): Template {
+export function tellDoing(
+  day: Day,
+  doing: Doing | undefined,
+  words: Pick<SheetWords, 'lunch' | 'free' | 'away'>,
+): Template {
   if (doing === undefined) return words.away;
   return doing.kind === 'station' ? (day.stations[doing.station]?.name ?? '') : words[doing.kind];
 }

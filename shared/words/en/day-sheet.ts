@@ -2,8 +2,10 @@
 export const daySheet = {
   title: 'Day sheet',
   lead: 'Who is where, when: groups, stations and adults between the bells. Write the day as a form or as a file; the plan is made on this device, with no network.',
-  needsScript: 'This page works on your own device and needs its scripts. The same is done by: pitlore day DAY.yaml',
-  aboutPlans: 'A draft for the lead: the number of adults, routes and safety are for your employer and the school to settle.',
+  needsScript:
+    'This page works on your own device and needs its scripts. The same is done by: pitlore day DAY.yaml',
+  aboutPlans:
+    'A draft for the lead: the number of adults, routes and safety are for your employer and the school to settle.',
   chooseTitle: 'Which day?',
   demoTitle: 'Invented days to begin from',
   ownTitle: 'Your days on this device',
@@ -36,7 +38,8 @@ export const daySheet = {
   leftOut: 'Closed in the rain: {names}.',
   working: 'Working: {aim}. {seconds} s.',
   workingFirst: 'Looking for a first plan. {seconds} s.',
-  bestSoFar: 'Best so far: {idle} min with nothing on, {uneven} min between groups, {walking} min on foot. None can have less than {bound}.',
+  bestSoFar:
+    'Best so far: {idle} min with nothing on, {uneven} min between groups, {walking} min on foot. None can have less than {bound}.',
   boundIdle: '{minutes} min with nothing on',
   boundUneven: '{minutes} min between groups',
   boundWalking: '{minutes} min on foot',
@@ -46,18 +49,25 @@ export const daySheet = {
   aimWalking: 'least walking',
   aimChanges: 'adults stay where they are',
   startedSaid: 'Planning has begun.',
-  optimal: 'Shown to be the best: nobody can have less time with nothing on, then less difference between groups, then less walking.',
-  bounded: 'Keeps every rule. Best found in the time: no plan can have under {idle} min with nothing on, and with the same waits none under {walking} min on foot.',
+  optimal:
+    'Shown to be the best: nobody can have less time with nothing on, then less difference between groups, then less walking.',
+  bounded:
+    'Keeps every rule. Best found in the time: no plan can have under {idle} min with nothing on, and with the same waits none under {walking} min on foot.',
   stopped: 'Keeps every rule. Stopped by you: a better plan is not ruled out.',
-  totals: '{idle} min with nothing on, all groups; {uneven} min between the group with most and with least; {walking} min on foot, all groups.',
+  totals:
+    '{idle} min with nothing on, all groups; {uneven} min between the group with most and with least; {walking} min on foot, all groups.',
   moved: { one: '{count} slot is not as it stood.', other: '{count} slots are not as they stood.' },
   stale: 'The file has changed since this plan was made.',
-  rotationBeats: 'By hand, all moving on by one at each bell, it would be {idle} min with nothing on and {walking} min on foot. The plan above is better by {saved}.',
-  rotationSame: 'By hand, all moving on by one at each bell, it would be just as good ({walking} min on foot), and easier to run.',
+  rotationBeats:
+    'By hand, all moving on by one at each bell, it would be {idle} min with nothing on and {walking} min on foot. The plan above is better by {saved}.',
+  rotationSame:
+    'By hand, all moving on by one at each bell, it would be just as good ({walking} min on foot), and easier to run.',
   rotationWaits: '{minutes} min of waiting',
   rotationWalks: '{minutes} min on foot',
-  rotationSlots: 'A plain rotation by hand, all moving on by one at each bell, needs a slot for each group and station: there are too few.',
-  rotationBreaks: 'A plain rotation by hand, all moving on by one at each bell, would break a rule of this day.',
+  rotationSlots:
+    'A plain rotation by hand, all moving on by one at each bell, needs a slot for each group and station: there are too few.',
+  rotationBreaks:
+    'A plain rotation by hand, all moving on by one at each bell, would break a rule of this day.',
   unknown: 'The time ran out before there was a plan, or a proof that there is none. Give it more seconds.',
   failed: 'The solver did not start on this device ({message}). Use: pitlore day DAY.yaml',
   impossibleTitle: 'There is no such day',
@@ -65,7 +75,10 @@ export const daySheet = {
   conflictLeast: 'These cannot all hold. Give up any one, and the others can:',
   conflictSome: 'These cannot all hold:',
   allow: 'Allow this: {frees}',
-  leastMissed: { one: 'With every other rule kept, {count} must-see visit would have to go.', other: 'With every other rule kept, {count} must-see visits would have to go.' },
+  leastMissed: {
+    one: 'With every other rule kept, {count} must-see visit would have to go.',
+    other: 'With every other rule kept, {count} must-see visits would have to go.',
+  },
   allowedSaid: 'Changed in the file: {frees}. Planning again.',
   gridTitle: 'Groups by slot',
   crewTitle: 'Adults by slot',
