@@ -16,5 +16,7 @@ export type { Solve, Solved, Watch } from './solver.ts';
 export { tellConflict, type ToldConflict, type ToldRule } from './tell-conflict.ts';
 export { tellCount, tellRule } from './tell-rule.ts';
 export { whenWet } from './when-wet.ts';
-export { dropIn, type DropIn } from './drop-in.ts';
+export { momentOf, type Moment } from './moment-of.ts';
+export { sheetsAt, walkTo } from './on-paper.ts';
+export { dropIn, placesForWait, type DropIn } from './drop-in.ts';
 export { dayCalendar } from './day-calendar.ts';

@@ -4,6 +4,7 @@ import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
 import { compare } from './en/compare.ts';
+import { dayNow, dayPapers, dropInPage } from './en/day-papers.ts';
 import { dayForm, daySheet } from './en/day-sheet.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
@@ -30,8 +31,11 @@ export const catalogues = {
     barterRefusals,
     compare,
     dayForm,
+    dayNow,
+    dayPapers,
     daySheet,
     drawings,
+    dropInPage,
     estimate,
     estimatePapers,
     help,

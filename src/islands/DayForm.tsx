@@ -64,7 +64,7 @@ export function DayForm({ words, lost, parts, onChange }: Props) {
   const entries = { words, slots: slots.length, stations, onChange };
   return (
     <div class="day-form">
-      <details open>
+      <details>
         <summary>{say(words.day)}</summary>
         {fields(dayFields, said, [])}
       </details>

@@ -32,6 +32,9 @@ export function DayLinks({ words, made: { day, plan }, links }: Props) {
           {say(words.calendar)}
         </button>
       </div>
+      <p>
+        <a href={links.dropIn}>{say(words.dropInLink)}</a>
+      </p>
       {day.date === null && <p class="small quiet">{say(words.calendarNoDate)}</p>}
     </section>
   );
