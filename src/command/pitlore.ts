@@ -11,6 +11,7 @@ import { hazards } from './hazards.ts';
 import { coverage } from './coverage.ts';
 import { day } from './day.ts';
 import { hours } from './hours.ts';
+import { draft } from './draft.ts';
 import { draw } from './draw.ts';
 import { dropin } from './dropin.ts';
 import { fair } from './fair.ts';
@@ -32,6 +33,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   compile,
   coverage,
   day,
+  draft,
   draw,
   dropin,
   fair,
