@@ -1,12 +1,14 @@
-import { derive, pick, shuffle, uniformBelow, type Stream } from '../chance/index.ts';
+import { derive, pick, shuffle, uniform, uniformBelow, type Stream } from '../chance/index.ts';
 import { trayMerit, type Pool } from './trays-merit.ts';
 
 /** Up to so many choices, all are looked at. ASM, by time: some 20 ms. */
 const ALL_LOOKED_AT = 4000;
 /** Choices this near the best are as good, and the seed picks among them. ASM. */
 export const AS_GOOD = 0.02;
-const RESTARTS = 8;
-const SWAPS = 500;
+const RESTARTS = 6;
+const SWAPS = 800;
+/** A loss of merit taken as often as not, nearly, at the start. ASM. */
+const WARMEST = 0.02;
 
 /** A choice of finds, by place in the pool, and how it was sought. */
 export interface Choice {
@@ -71,8 +73,11 @@ function startFrom(pool: Pool, count: number, fixed: readonly number[], chance: 
   return chosen;
 }
 
-/** Swaps one find for another as long as that makes the choice better. */
-function climb(
+/**
+ * Swaps one find for another: at first also for a little worse, so that a start that leads nowhere is left, and less and
+ * less so. Source: Kirkpatrick, Gelatt & Vecchi 1983, Science 220, 671–680 (annealing); the cooling is ours (ASM).
+ */
+function anneal(
   pool: Pool,
   start: readonly number[],
   fixed: readonly number[],
@@ -80,20 +85,27 @@ function climb(
 ): { chosen: readonly number[]; merit: number } {
   let chosen = start;
   let merit = trayMerit(pool, chosen);
+  let best = { chosen, merit };
   for (let swap = 0; swap < SWAPS && chosen.length > fixed.length; swap += 1) {
     const out = fixed.length + uniformBelow(chance, chosen.length - fixed.length);
     const into = uniformBelow(chance, pool.finds.length);
     if (chosen.includes(into)) continue;
     const next = chosen.with(out, into);
     const nextMerit = trayMerit(pool, next);
-    // From a choice that cannot be played any step is taken, else only a better one.
-    if (nextMerit > merit || (merit < 0 && nextMerit < 0)) [chosen, merit] = [next, nextMerit];
+    const warmth = WARMEST * (1 - swap / SWAPS) ** 2;
+    // From a choice that cannot be played any step is taken.
+    const isTaken =
+      nextMerit >= merit ||
+      (merit >= 0 && nextMerit >= 0 && uniform(chance) < Math.exp((nextMerit - merit) / warmth));
+    if (!isTaken) continue;
+    [chosen, merit] = [next, nextMerit];
+    if (merit > best.merit) best = { chosen, merit };
   }
-  return { chosen, merit };
+  return best;
 }
 
 /**
- * Picks the finds of a pool that make the best trays: all choices where they are few, else hill climbing from several
+ * Picks the finds of a pool that make the best trays: all choices where they are few, else annealing from several
  * starts. Null where no choice can be played. Yields between starts.
  */
 export function* pickFinds(
@@ -113,7 +125,7 @@ export function* pickFinds(
   } else {
     for (let start = 0; start < RESTARTS; start += 1) {
       const own = derive(chance, String(start));
-      found.push(climb(pool, startFrom(pool, count, fixed, own), fixed, own));
+      found.push(anneal(pool, startFrom(pool, count, fixed, own), fixed, own));
       lookedAt += SWAPS;
       yield;
     }

@@ -5,8 +5,12 @@ import { readBands } from './read-bands.ts';
 import { readClaimRules } from './read-claim-rules.ts';
 import { readComparisons } from './read-comparisons.ts';
 import { readFramework } from './read-framework.ts';
+import { readGlossary } from './read-glossary.ts';
 import { readHazards } from './read-hazards.ts';
 import { readMakingFigures } from './read-making-figures.ts';
+import { NO_ROWS } from './notes-rows.ts';
+import { readNotes } from './read-notes.ts';
+import type { PhotoFiles } from './read-photos.ts';
 import { readSite } from './read-site.ts';
 import { readSources } from './read-sources.ts';
 import { readVocabulary } from './read-vocabulary.ts';
@@ -75,13 +79,14 @@ function readCurricula(
 function readSites(
   files: readonly ContentFile[],
   library: Omit<Library, 'sites'>,
+  photos: PhotoFiles,
 ): { readonly sites: readonly Site[]; readonly problems: readonly Problem[] } {
   const sites: Site[] = [];
   const problems: Problem[] = [];
   for (const { path, file, text } of within(files, 'sites', '.yaml')) {
     const stem = path.slice(0, -'.yaml'.length);
     const tables = within(files, 'sites', '.csv').filter((table) => table.path.startsWith(`${stem}.`));
-    const read = readSite(file, text, tables, library.vocabulary);
+    const read = readSite(file, text, tables, library.vocabulary, photos);
     problems.push(...read.problems);
     if (read.value !== null) sites.push(read.value);
   }
@@ -90,20 +95,22 @@ function readSites(
 
 /**
  * Reads a library from the files of a content folder: `vocabulary.yaml`, `bands.yaml`, `sources.yaml`,
- * `claim-rules.yaml`, `figures/`, `hazards/visits.yaml`, `curricula/` and `sites/`. Pure: the loader of the build and
- * the Bench in a browser read by it alike.
+ * `claim-rules.yaml`, `glossary.yaml`, `notes.yaml`, `figures/`, `hazards/visits.yaml`, `curricula/` and `sites/`. Pure:
+ * the loader of the build and the Bench in a browser read by it alike.
  *
- * @param home The product's own files: its figures, hazards, rules of claims and curricula serve where the folder has none.
+ * @param home The product's own files: its figures, hazards, rules of claims, curricula and notes serve where the folder has none.
+ * @param photos The pictures of `sites/photos`, by name.
  * @throws Error when the vocabulary, the bands, the sources, the hazards or the rules of claims cannot be read at all.
  */
 export function readContent(
   files: readonly ContentFile[],
   home: readonly ContentFile[] = files,
+  photos: PhotoFiles = new Map(),
 ): ReadContent {
   /** The folder's own file, or else the product's; one with errors is told of, and ours does not stand in for it unseen. */
   const ownOr = (path: string): readonly ContentFile[] =>
     files.some((each) => each.path === path) ? files : home;
-  const readFigures = <Value>(path: string, reader: Reader<Value>): Read<Value> => {
+  const readOptional = <Value>(path: string, reader: Reader<Value>): Read<Value> => {
     const found = ownOr(path).find((each) => each.path === path);
     return found === undefined ? { value: null, problems: [] } : reader(found.file, found.text);
   };
@@ -112,8 +119,16 @@ export function readContent(
   const sources = readNeeded('sources.yaml', files, readSources);
   const safety = readNeeded('hazards/visits.yaml', ownOr('hazards/visits.yaml'), readHazards);
   const rules = readNeeded('claim-rules.yaml', ownOr('claim-rules.yaml'), readClaimRules);
-  const making = readFigures('figures/making-hours.yaml', readMakingFigures);
-  const comparisons = readFigures('figures/comparisons.yaml', readComparisons);
+  const making = readOptional('figures/making-hours.yaml', readMakingFigures);
+  const comparisons = readOptional('figures/comparisons.yaml', readComparisons);
+  const sourceIds = sources.value.map(({ id }) => id);
+  const glossary = readOptional('glossary.yaml', (file, text) => readGlossary(file, text, sourceIds));
+  const known = {
+    kinds: rules.value.kinds,
+    sources: sourceIds,
+    words: (glossary.value ?? []).map(({ word }) => word),
+  };
+  const notes = readOptional('notes.yaml', (file, text) => readNotes(file, text, known));
   const claims = readCurricula(files, home, rules.value);
   const rest = {
     vocabulary: vocabulary.value,
@@ -123,8 +138,10 @@ export function readContent(
     comparisons: comparisons.value ?? [],
     safety: safety.value,
     curricula: claims.curricula,
+    glossary: glossary.value ?? [],
+    notes: notes.value ?? NO_ROWS,
   };
-  const { sites, problems } = readSites(files, rest);
+  const { sites, problems } = readSites(files, rest, photos);
   return {
     library: { ...rest, sites },
     problems: [
@@ -134,6 +151,8 @@ export function readContent(
       ...making.problems,
       ...comparisons.problems,
       ...claims.problems,
+      ...glossary.problems,
+      ...notes.problems,
       ...problems,
     ],
   };

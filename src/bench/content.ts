@@ -12,5 +12,7 @@ export interface BenchContent {
   readonly files: readonly ContentFile[];
   /** The product's own files; null where the site is made from those. */
   readonly home: readonly ContentFile[] | null;
+  /** The pictures of its finds by name, in base64. */
+  readonly photos: Readonly<Record<string, string>>;
   readonly lessons: readonly SiteLesson[];
 }

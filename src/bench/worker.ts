@@ -1,5 +1,4 @@
-import { changeHead } from '../../shared/bench/index.ts';
-import { addUp, claimLines, compileLesson } from '../../shared/compile/index.ts';
+import { addUp, bandPlan, checkLesson, claimLines, type Plan } from '../../shared/compile/index.ts';
 import { draftVisit } from '../../shared/drafting/index.ts';
 import { readContent, type ContentFile, type Library } from '../../shared/library/index.ts';
 import { lessonView } from '../packs/lesson-view.ts';
@@ -20,11 +19,19 @@ const say = (answer: Answer): void => {
   postMessage(answer);
 };
 
+const photosOf = ({ photos }: BenchContent): ReadonlyMap<string, Uint8Array> =>
+  new Map(
+    Object.entries(photos).map(([name, coded]) => [
+      name,
+      Uint8Array.from(atob(coded), (sign) => sign.codePointAt(0) ?? 0),
+    ]),
+  );
+
 /** The library with the lead's own files laid over the site's: read again only when those change. */
 function libraryWith(from: BenchContent, own: readonly ContentFile[]) {
   const isOwn = (path: string): boolean => own.some((file) => file.path === path);
   const files = [...from.files.filter(({ path }) => !isOwn(path)), ...own];
-  const read = readContent(files, from.home ?? files);
+  const read = readContent(files, from.home ?? files, photosOf(from));
   library = read.library;
   readFrom = own;
   return read;
@@ -35,18 +42,13 @@ const sameFiles = (a: readonly ContentFile[] | null, b: readonly ContentFile[]):
   a.length === b.length &&
   a.every((file, index) => file.path === b[index]?.path && file.text === b[index]?.text);
 
-/** The page at one band: the same lesson, its head saying that band alone. */
-async function pageOf(ask: CheckAsk, from: Library): Promise<PackPart | null> {
-  const band = ask.page?.band ?? null;
-  const text = band === null ? ask.text : changeHead(ask.text, { do: 'set', path: ['bands'], value: [band] });
-  const { plan } = compileLesson(ask.name, text ?? ask.text, from, ask.name);
-  if (plan === null) return null;
-  return {
-    title: plan.title,
-    language: plan.language,
-    // Without a secure page there is no digest: the page can be looked at, and no pack is made.
-    lesson: lessonView(await packKey(ask.name, plan).catch(() => ask.name), plan, from),
-  };
+/** The page as one band meets it, or as the youngest of its bands does. */
+async function pageOf({ name, page }: CheckAsk, plan: Plan, from: Library): Promise<PackPart> {
+  const band = plan.bands.find((each) => each === page?.band);
+  const shown = band === undefined ? plan : bandPlan(plan, band);
+  // Without a secure page there is no digest: the page can be looked at, and no pack is made.
+  const key = await packKey(name, plan).catch(() => name);
+  return { title: plan.title, language: plan.language, lesson: lessonView(key, shown, from) };
 }
 
 async function check(ask: CheckAsk): Promise<void> {
@@ -54,7 +56,7 @@ async function check(ask: CheckAsk): Promise<void> {
   if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
   if (library === null) return;
   const started = performance.now();
-  const { plan, problems, claims } = compileLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
   const tookMs = performance.now() - started;
   say({
     answer: 'checked',
@@ -65,7 +67,7 @@ async function check(ask: CheckAsk): Promise<void> {
     claims: claimLines(claims),
     added: plan === null ? null : addUp(library, plan, ask.pupils, FRAMEWORKS),
     bands: plan?.bands ?? [],
-    page: ask.page === null || plan === null ? null : await pageOf(ask, library),
+    page: ask.page === null || plan === null ? null : await pageOf(ask, plan, library),
     tookMs,
   });
 }

@@ -40,3 +40,14 @@ export async function readFiles(content: string): Promise<readonly ContentFile[]
   const read = await Promise.all(FOLDERS.map(({ folder, endings }) => readFolder(content, folder, endings)));
   return read.flat();
 }
+
+/** The pictures in `sites/photos` of a content folder, by name. */
+export async function readPhotos(content: string): Promise<ReadonlyMap<string, Uint8Array>> {
+  const place = join(content, 'sites/photos');
+  if (!(await isThere(place))) return new Map();
+  const names = (await readdir(place)).toSorted();
+  const files = await Promise.all(
+    names.map(async (name) => [name, new Uint8Array(await readFile(join(place, name)))] as const),
+  );
+  return new Map(files);
+}

@@ -1,4 +1,4 @@
-import { readFiles } from '../../loaders/read-files.ts';
+import { readFiles, readPhotos } from '../../loaders/read-files.ts';
 import { siteContent } from '../../loaders/site-content.ts';
 import type { BenchContent } from '../../bench/content.ts';
 
@@ -10,6 +10,9 @@ export async function GET(): Promise<Response> {
   const content: BenchContent = {
     files,
     home: folder === 'content' ? null : await readFiles('content'),
+    photos: Object.fromEntries(
+      [...(await readPhotos(folder))].map(([name, bytes]) => [name, Buffer.from(bytes).toString('base64')]),
+    ),
     lessons: lessons.map(({ id, title, text }) => ({ id, title: title ?? id, text })),
   };
   return new Response(JSON.stringify(content), { headers: { 'content-type': 'application/json' } });
