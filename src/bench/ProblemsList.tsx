@@ -19,7 +19,7 @@ export function ProblemsList({ problems, isFresh, tookMs, help, goTo, mend }: Pr
   const stops = problems?.filter(({ grade }) => grade === 'error').length ?? 0;
   return (
     <>
-      <p role="status" class="lead-count">
+      <p role="status" class="lead-count" data-state={isFresh ? 'fresh' : undefined}>
         {problems === null
           ? words.problemsChecking
           : problems.length === 0

@@ -16,7 +16,9 @@ async function begin(page: Page, lesson = 'who-made-this'): Promise<void> {
 
 /** Waits until what stands in the file has been checked. */
 const checked = (page: Page): Promise<void> =>
-  expect(page.locator('.lead-count')).toHaveText(/Nothing to mend|to look at/);
+  expect(page.locator('.lead-count[data-state="fresh"]')).toHaveText(/Nothing to mend|to look at/, {
+    timeout: 20_000,
+  });
 
 const file = (page: Page) => page.getByLabel('The lesson file as text');
 const kept = (page: Page): Promise<void> => expect(page.locator('[data-keeping="kept"]')).toBeVisible();

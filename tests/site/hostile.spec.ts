@@ -69,7 +69,12 @@ test('typed on the Bench with its page shown, no hostile lesson does anything', 
     await file.fill(text);
     // Forms of all parts are opened too: what they show comes from the file.
     await page.locator('.layer-name').last().click();
-    await expect(page.locator('.lead-count')).toHaveText(/Nothing to mend|to look at/);
+    await page.locator('.lead-count[data-state="fresh"]').waitFor();
+    const { plan } = compileLesson('hostile.md', text, demoLibrary, 'hostile');
+    if (plan !== null)
+      await expect(page.frameLocator('.page-seen').locator('h1')).toHaveText(
+        plan.title.replaceAll(/\s+/g, ' ').trim(),
+      );
     expect(await marks(page), name).toEqual([]);
   }
   expect(done).toEqual([]);
