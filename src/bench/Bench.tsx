@@ -2,6 +2,7 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import { outline } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
 import { slug } from '../../shared/library/slug.ts';
@@ -20,6 +21,8 @@ import type { Offer, Offers } from './protocol.ts';
 import { readTextFile } from './read-text-file.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
+import { stepsDone } from './steps-done.ts';
+import { TenSteps } from './TenSteps.tsx';
 
 export interface BenchProps {
   readonly fields: LessonFields;
@@ -56,6 +59,11 @@ export function Bench({ fields, content, files, help }: BenchProps) {
   const keeping = useStore(bench.$keeping);
   const opened = useStore(checker.$opened);
   const failed = useStore(checker.$failed);
+  const checked = useStore(checker.$checked);
+  const [pressed, setPressed] = useState<ReadonlySet<StepId>>(new Set());
+  const press = (step: StepId): void => {
+    setPressed((before) => new Set([...before, step]));
+  };
   const [loose, setLoose] = useState<readonly ContentFile[]>([]);
   const own = visit?.files ?? loose;
 
@@ -99,6 +107,7 @@ export function Bench({ fields, content, files, help }: BenchProps) {
         {told}
       </p>
       <div class="doors">
+        <TenSteps done={stepsDone(visit, checked, pressed)} />
         <details class="shelf" open={visit === null ? true : undefined}>
           <summary>{words.shelfTitle}</summary>
           <BeginVisit
@@ -145,6 +154,7 @@ export function Bench({ fields, content, files, help }: BenchProps) {
             keeping={keeping}
             hasNoShelf={shelf === null}
             tell={tell}
+            press={press}
           />
           <OnBench
             key={visit.id}
@@ -160,6 +170,7 @@ export function Bench({ fields, content, files, help }: BenchProps) {
             help={help}
             offered={offeredFor(opened?.offers ?? null)}
             tell={tell}
+            press={press}
           />
           <OfferedWords offers={opened?.offers ?? null} site={startersAt(visit)} />
         </>

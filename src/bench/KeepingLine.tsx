@@ -1,4 +1,5 @@
 import { bench as words } from '../../shared/words/en/bench.ts';
+import type { StepId } from '../../shared/words/en/bench-help.ts';
 import type { BenchStore, Keeping, OpenVisit } from '../stores/bench.ts';
 import { saveFile } from './save-file.ts';
 
@@ -9,10 +10,11 @@ interface Props {
   /** The browser keeps nothing at all. */
   readonly hasNoShelf: boolean;
   readonly tell: (sentence: string) => void;
+  readonly press: (step: StepId) => void;
 }
 
 /** How safe the visit is, one step back and forward, and a file of one's own. */
-export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell }: Props) {
+export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press }: Props) {
   const { past, future, text } = visit.history;
   const state = hasNoShelf && keeping !== 'elsewhere' ? 'refused' : keeping;
   const step = (which: 'undo' | 'redo') => (): void => {
@@ -51,6 +53,7 @@ export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell }: Props) 
           class="press small"
           onClick={() => {
             saveFile(`${visit.name}.md`, text, 'text/markdown');
+            press('file');
           }}
         >
           {words.saveFile}

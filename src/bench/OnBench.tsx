@@ -3,6 +3,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { outline } from '../../shared/bench/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import type { StepId } from '../../shared/words/en/bench-help.ts';
 import type { BenchStore, OpenVisit } from '../stores/bench.ts';
 import { AddingUp } from './AddingUp.tsx';
 import type { Checker } from './checker.ts';
@@ -27,14 +28,28 @@ interface Props {
   readonly help: string;
   readonly offered: (key: string) => string | null;
   readonly tell: (sentence: string) => void;
+  readonly press: (step: StepId) => void;
 }
 
 const CLASS_OF = 30;
 
 /** The visit that is being built: what it comes to, its section, its file, what is to be mended, and its page. */
 export function OnBench(props: Props) {
-  const { visit, bench, checker, fields, edits, caret, setCaret, isLocked, files, help, offered, tell } =
-    props;
+  const {
+    visit,
+    bench,
+    checker,
+    fields,
+    edits,
+    caret,
+    setCaret,
+    isLocked,
+    files,
+    help,
+    offered,
+    tell,
+    press,
+  } = props;
   const { text } = visit.history;
   const [pupils, setPupils] = useState(CLASS_OF);
   const [page, setPage] = useState<PageWanted>({ isShown: false, band: null });
@@ -61,6 +76,7 @@ export function OnBench(props: Props) {
       <div class="lead-sides">
         <section class="lead-visit" aria-labelledby="bench-visit">
           <h2 id="bench-visit">{words.visitTitle}</h2>
+          <p class="small quiet">{words.visitLead}</p>
           <fieldset disabled={isLocked}>
             <legend class="unseen">{words.visitTitle}</legend>
             <VisitParts read={read} fields={fields} edits={edits} offered={offered} />
@@ -84,6 +100,7 @@ export function OnBench(props: Props) {
           </section>
           <section aria-labelledby="bench-problems">
             <h2 id="bench-problems">{words.problemsTitle}</h2>
+            <p class="small quiet">{words.problemsLead}</p>
             <ProblemsList
               problems={checked?.problems ?? null}
               isFresh={checked?.text === text && !isLocked}
@@ -104,9 +121,15 @@ export function OnBench(props: Props) {
           name={visit.name}
           bands={checked?.bands ?? []}
           wanted={page}
-          want={setPage}
+          want={(wanted) => {
+            setPage(wanted);
+            if (wanted.isShown) press('page');
+          }}
           page={checked?.page ?? null}
-          packPart={() => checker.page(wants)}
+          packPart={() => {
+            press('pack');
+            return checker.page(wants);
+          }}
           canPack={checked?.added !== null && checked?.text === text}
         />
       </section>

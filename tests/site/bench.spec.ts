@@ -1,5 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { compileLesson } from '../../shared/compile/index.ts';
+import { makePack } from '../../src/packs/make-pack.ts';
+import { demoLibrary, home } from '../demo.ts';
 import { expect, ready, SIZES, test } from './page-under-test.ts';
 
 const NAME = 'A day at the pit';
@@ -160,6 +164,44 @@ test('a lesson file is opened and saved, and what is no text is refused in words
     .getByLabel('Open a lesson file')
     .setInputFiles({ name: 'a.png', mimeType: 'image/png', buffer: Buffer.from([137, 80, 78, 71, 0, 255]) });
   await expect(page.getByText('a.png is not a text file of a lesson')).toBeAttached();
+});
+
+test('the pack of the Bench is, byte for byte, the pack of the command line', async ({
+  watched: { page },
+}) => {
+  await page.goto('/bench/');
+  for (const name of ['how-old', 'hours-in-an-axe']) {
+    await page.getByLabel('Open a lesson file').setInputFiles(`content/lessons/${name}.md`);
+    await expect(page.locator('.keeping-name')).toHaveText(`${name}.md`);
+    await checked(page);
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Make the pack' }).click();
+    const here = readFileSync(await (await download).path(), 'utf8');
+    const { plan } = compileLesson(
+      `${name}.md`,
+      readFileSync(`content/lessons/${name}.md`, 'utf8'),
+      demoLibrary,
+      name,
+    );
+    if (plan === null) throw new Error('a demo lesson does not compile');
+    expect(here === (await makePack(name, plan, demoLibrary, home)).html).toBe(true);
+    await page.locator('.shelf').evaluate((shelf: HTMLDetailsElement) => {
+      shelf.open = true;
+    });
+  }
+});
+
+test('the ten steps are marked as they are done', async ({ watched: { page } }) => {
+  await page.goto('/bench/');
+  await page.getByText('A first visit in ten steps').click();
+  await expect(page.locator('.steps-list [data-state="done"]')).toHaveCount(0);
+  await begin(page, '');
+  await page.getByText('A first visit in ten steps').click();
+  const done = (name: string) => page.locator('.steps-list li', { hasText: name });
+  await expect(done('Begin a visit')).toHaveAttribute('data-state', 'done');
+  await expect(done('Bring your finds')).not.toHaveAttribute('data-state', 'done');
+  await page.getByRole('button', { name: 'Show the page' }).click();
+  await expect(done('Look at it as pupils do')).toHaveAttribute('data-state', 'done');
 });
 
 test('by keyboard alone: begun, a part moved, a mend pressed, kept', async ({ watched: { page } }) => {

@@ -55,7 +55,7 @@ export const benchFinds = {
     'From a site’s finds and what you have of time, a lesson is drafted: balanced trays, no two finds alike, fit for the ages. Every choice is told with its figures.',
   draftSite: 'Finds of',
   draftBands: 'For which ages',
-  draftMinutes: 'Minutes',
+  draftMinutes: 'Minutes in all',
   draftKinds: 'Kinds of activity',
   draftPins: 'Finds that must be in it',
   draftPinsHint: 'by number, with spaces between: P3-124 P3-130',

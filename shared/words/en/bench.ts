@@ -77,7 +77,7 @@ export const bench = {
 
   // The visit
   visitTitle: 'The visit',
-  visitName: 'File name',
+  visitLead: 'From the top down, as it is run. Press a layer to change it.',
   head: 'The head',
   headMeans: 'what the whole lesson is',
   prose: 'Words',
@@ -131,6 +131,7 @@ export const bench = {
 
   // Problems
   problemsTitle: 'To mend',
+  problemsLead: 'What stops the lesson, and what is worth a look. Press a place to go there.',
   problemsNone: 'Nothing to mend.',
   problemsChecking: 'Checking …',
   problemsCount: { one: '{count} thing to look at', other: '{count} things to look at' },
