@@ -1,4 +1,12 @@
 export { compileLesson, type CompiledLesson } from './compile-lesson.ts';
+export {
+  dayMoments,
+  daySetting,
+  plainStations,
+  strictestMoment,
+  type DayAsked,
+  type DayMoment,
+} from './day-adults.ts';
 export { lessonReport, lessonSetting } from './lesson-report.ts';
 export { stationCards, type StationCard } from './station-cards.ts';
 export { standingHazards, typesShown } from './standing-hazards.ts';

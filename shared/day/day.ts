@@ -33,6 +33,8 @@ export interface DayStation {
   readonly adults: number;
   /** What one of those adults must be able to do. */
   readonly skill: string | null;
+  /** What it is in the words of the safety rules; left out where nobody says. */
+  readonly kind?: string;
 }
 
 /** An adult of the day, told by what they do there: no person is named. */
@@ -65,6 +67,8 @@ export interface Day {
   /** Empty where the crew is not planned here. */
   readonly adults: readonly DayAdult[];
   readonly lunch: DayLunch | null;
+  /** Where the day is, in the words of the safety rules; left out where nobody says. */
+  readonly setting?: string;
   /** Where groups come in and go out; null where that walk is not counted. */
   readonly gate: string | null;
   readonly places: readonly string[];

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import type { Day } from '../day/index.ts';
 import { nearest } from '../lesson/nearest.ts';
 import type { Fault, Path } from '../lesson/problem.ts';
+import { SETTINGS, STATION_KINDS } from '../safety/index.ts';
 import { dayProblems } from '../words/en/day-problems.ts';
 import { shapeWords } from '../words/en/problems.ts';
 import { readYamlFile, type ReadFile } from './read-yaml-file.ts';
@@ -27,6 +28,7 @@ const dayFile = z.strictObject({
     .max(24),
   lunch: z.strictObject({ slots: z.array(slotNumber).min(1), places: count, place: z.string() }).optional(),
   gate: z.string().optional(),
+  setting: z.enum(SETTINGS).optional(),
   walking: z
     .array(z.strictObject({ from: z.string(), to: z.string(), minutes: z.int().min(0).max(120) }))
     .optional(),
@@ -55,6 +57,7 @@ const dayFile = z.strictObject({
       'from-age': z.int().min(0).max(18).optional(),
       adults: z.int().min(0).max(12).optional(),
       skill: z.string().optional(),
+      kind: z.enum(STATION_KINDS).optional(),
     }),
   ),
   adults: z
@@ -221,6 +224,7 @@ export function readDay(file: string, text: string): ReadFile<Day> {
       fromYears: station['from-age'] ?? 0,
       adults: station.adults ?? 1,
       skill: station.skill ?? null,
+      ...(station.kind === undefined ? {} : { kind: station.kind }),
     })),
     adults: Object.entries(said.adults ?? {}).map(([key, adult]) => ({
       id: key,
@@ -235,6 +239,7 @@ export function readDay(file: string, text: string): ReadFile<Day> {
         ? null
         : { slots: fromOne(said.lunch.slots), places: said.lunch.places, place: said.lunch.place },
     gate: said.gate ?? null,
+    ...(said.setting === undefined ? {} : { setting: said.setting }),
     places,
     walkMinutes,
   };
