@@ -5,7 +5,6 @@ export const printPack = {
   pack: 'Print pack',
   contents: 'Contents',
   packLead: 'All papers of this lesson in one document: press once to print.',
-  packPress: 'Print all of it',
   packHow: 'Print from the browser, on A4 or Letter. Leave out what you do not need by its pages.',
   contentsLead:
     'Strike out what you leave behind. Nothing in here asks for a name, and no page makes a visit safe: the safety papers are for a responsible person to complete.',
