@@ -95,8 +95,9 @@ function gatherEvidence(
       for (const need of missing) beyond.add(need);
       if (missing.length > 0) return [];
       // What another kind meets in passing only touches the outcome.
-      const reached: ClaimGrade = activity.kind === kind ? grade : 'touched';
-      const { id, title } = activity;
+      const own: ClaimGrade = activity.kind === kind ? grade : 'touched';
+      const { id, title, most } = activity;
+      const reached = by === 'plan' && most !== undefined && reaches(own, most) ? most : own;
       return [{ activity: id, kind: activity.kind, title, when, means: condition.means, grade: reached, by }];
     });
   });

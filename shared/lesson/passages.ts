@@ -17,6 +17,14 @@ const READ_KEYS: ReadonlySet<string> = new Set([
   'prompt',
   'say',
   'text',
+  'who',
+  'says',
+  'evidence',
+  'stances',
+  'hold',
+  'look',
+  'feel',
+  'listen',
 ]);
 
 const WHOLE_KINDS: ReadonlySet<string> = new Set(['paragraph', 'heading', 'tableCell']);
@@ -25,13 +33,15 @@ function blockPassages(yaml: string, toFile: (offset: number) => number): readon
   const read = readYaml(yaml);
   const passages: Passage[] = [];
   const walk = (value: unknown, path: readonly (string | number)[]): void => {
-    if (typeof value === 'string' && READ_KEYS.has(String(path.at(-1)))) {
+    // Of a list of sentences, the list has the key.
+    const key = path.findLast((step) => typeof step === 'string');
+    if (typeof value === 'string' && READ_KEYS.has(String(key))) {
       const { from } = read.locate(path);
       const quoteMark = /^["']/.test(yaml.slice(from, from + 1)) ? 1 : 0;
       passages.push({ text: value, offset: toFile(from + quoteMark) });
     } else if (typeof value === 'object' && value !== null) {
-      for (const [key, inner] of Object.entries(value))
-        walk(inner, [...path, Array.isArray(value) ? Number(key) : key]);
+      for (const [step, inner] of Object.entries(value))
+        walk(inner, [...path, Array.isArray(value) ? Number(step) : step]);
     }
   };
   walk(read.data, []);
@@ -39,7 +49,7 @@ function blockPassages(yaml: string, toFile: (offset: number) => number): readon
 }
 
 /**
- * The words pupils read in a lesson file, in order: its prose, and the titles, questions, hints and reasons of its
+ * The words pupils read in a lesson file, in order: its prose, and the titles, questions, hints, reasons and voices of its
  * blocks. A file without a head is read as prose throughout. Marks of Markdown are blanked, so that places hold.
  */
 export function readPassages(text: string): readonly Passage[] {

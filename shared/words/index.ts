@@ -7,12 +7,15 @@ import { compare } from './en/compare.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
+import { handlePapers } from './en/handle-papers.ts';
+import { handle } from './en/handle.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { order } from './en/order.ts';
 import { outcomes, subjectNames } from './en/outcomes.ts';
 import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
+import { talk } from './en/talk.ts';
 
 export { draftHead, signLines } from './en/safety-papers.ts';
 export type { Entry, Template, Words } from './entry.ts';
@@ -31,6 +34,8 @@ export const catalogues = {
     drawings,
     estimate,
     estimatePapers,
+    handle,
+    handlePapers,
     help,
     problemMeanings,
     order,
@@ -38,6 +43,7 @@ export const catalogues = {
     safetyPapers,
     site,
     sort,
+    talk,
     subjectNames,
     agesOf,
   },

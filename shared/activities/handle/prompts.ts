@@ -1,0 +1,87 @@
+import type { Band } from '../../library/bands.ts';
+import type { Find } from '../../library/library.ts';
+import { handlePrompts, type LookFor } from '../../words/en/handle-prompts.ts';
+import { say, wordsFor } from '../../words/index.ts';
+import { SENSES, type HandlePiece, type HoldLine, type Prompt, type Sense } from './activity.ts';
+import type { WrittenPiece } from './schema.ts';
+
+type Met = Pick<HandlePiece, 'is' | 'edge' | 'exposure'>;
+
+/** What two hands are for: longer than this (mm) or heavier than this (g). ASM: our judgement. */
+const LONG_MM = 150;
+const HEAVY_G = 300;
+/** Stuff that breaks or crumbles, as it comes out of the ground (common practice). */
+const FRAGILE = ['pottery', 'bone', 'antler', 'chalk', 'charcoal', 'charred-shell', 'plant-fibre'];
+
+/** How a piece is held, by what it is and how near a child comes: common practice. */
+function usualHold(find: Find, { is, edge, exposure }: Met, band: Band): string {
+  const words = wordsFor(handlePrompts.hold, band);
+  if (exposure === 'look') return say(words.look);
+  if (exposure === 'touch-held') return say(words.touchHeld);
+  if (edge !== 'E0') return say(words.sharp);
+  const isOriginal = is === 'original';
+  if (isOriginal && FRAGILE.includes(find.attributes.material)) return say(words.fragile);
+  const isHeavy = isOriginal && (find.massG ?? 0) > HEAVY_G;
+  return say(isHeavy || find.lengthMm > LONG_MM ? words.large : words.plain);
+}
+
+/** How a piece is held, each sentence with the bands that read it. */
+export function holdLines(
+  find: Find,
+  met: Met,
+  written: WrittenPiece['hold'],
+  bands: readonly Band[],
+): readonly HoldLine[] {
+  const said = (band: Band): string =>
+    (typeof written === 'string' ? written : written?.[band]) ?? usualHold(find, met, band);
+  return bands.reduce<readonly HoldLine[]>((lines, band) => {
+    const words = said(band);
+    const before = lines.find((line) => line.words === words);
+    return before === undefined
+      ? [...lines, { bands: [band], words }]
+      : lines.map((line) => (line === before ? { ...line, bands: [...line.bands, band] } : line));
+  }, []);
+}
+
+/** What can honestly be asked of one sense; null where nothing can: a cast has neither the feel nor the sound of stone. */
+function usualPrompt(sense: Sense, find: Find, { is, edge, exposure }: Met, band: Band): string | null {
+  const isCast = is === 'blunt-replica';
+  const { material, 'made-by': madeBy } = find.attributes;
+  const [look, feel, listen] = [
+    wordsFor(handlePrompts.look, band),
+    wordsFor(handlePrompts.feel, band),
+    wordsFor(handlePrompts.listen, band),
+  ];
+  switch (sense) {
+    case 'look':
+      // The names of the sentences are values of the attribute.
+      return say(isCast ? look.copy : (look[madeBy as LookFor] ?? look.natural));
+    case 'feel':
+      if (exposure === 'look') return null;
+      if (exposure === 'touch-held') return say(feel.touchHeld);
+      if (edge !== 'E0') return say(feel.sharp);
+      if (isCast) return say(feel.copy);
+      return say(feel[material as keyof typeof feel] ?? feel.usual);
+    case 'listen': {
+      if (exposure !== 'handle' || edge !== 'E0' || isCast) return null;
+      const words = listen[material as keyof typeof listen];
+      return words === undefined ? null : say(words);
+    }
+    default:
+      return sense satisfies never;
+  }
+}
+
+/** What to look, feel and listen for: the lead's words, else the usual ones, else nothing. */
+export const promptsFor = (
+  find: Find,
+  met: Met,
+  written: Pick<WrittenPiece, Sense>,
+  band: Band,
+): readonly Prompt[] =>
+  SENSES.flatMap((sense): readonly Prompt[] => {
+    const own = written[sense];
+    if (own !== undefined) return [{ sense, words: own, by: 'lead' }];
+    const words = usualPrompt(sense, find, met, band);
+    return words === null ? [] : [{ sense, words, by: 'practice' }];
+  });
