@@ -96,3 +96,16 @@ export function mayMeet(ages: MinimumAges, edge: EdgeClass, exposure: Exposure, 
  */
 export const nearestAllowed = (ages: MinimumAges, edge: EdgeClass, age: number): Exposure | null =>
   EXPOSURES.findLast((exposure) => mayMeet(ages, edge, exposure, age)) ?? null;
+
+/** The sharpest class that children meet at a station, and how near; of pieces in reach before those only looked at. */
+export function nearestAt(
+  rules: Pick<SafetyRules, 'edgeOfType'>,
+  station: StationUse,
+): { readonly edge: EdgeClass | null; readonly exposure: Exposure } {
+  const { pieces = [], exposure = USUAL_EXPOSURE } = station;
+  const inReach = pieces.filter((piece) => piece.exposure !== 'look');
+  const [sharpest] = (inReach.length > 0 ? inReach : pieces).toSorted(
+    (a, b) => EDGE_CLASSES.indexOf(b.edge) - EDGE_CLASSES.indexOf(a.edge),
+  );
+  return sharpest ?? { edge: edgeAtStation(rules, station), exposure };
+}

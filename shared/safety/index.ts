@@ -7,6 +7,7 @@ export {
   handlingTable,
   mayMeet,
   nearestAllowed,
+  nearestAt,
   sharper,
 } from './edges.ts';
 export { lessonSituation } from './lesson-situation.ts';

@@ -30,6 +30,10 @@ const BLUNT_COPY = 'blunt-replica';
 const isNewlyStruck = ({ attributes: { material, 'made-by': madeBy, state } }: Find): boolean =>
   BREAKS_SHARP.includes(material) && !(madeBy === 'ground' && state !== 'broken');
 
+/** Bone or antler that a child touches: a cast of it is neither. */
+const isOfAnimal = ({ is, exposure, drawing }: HandlePiece): boolean =>
+  is !== 'blunt-replica' && exposure !== 'look' && OF_ANIMALS.includes(drawing.material);
+
 function readPiece(find: Find, written: WrittenPiece, { library, bands }: CompileContext): HandlePiece {
   const { vocabulary, safety } = library;
   const objectType = find.attributes['object-type'];
@@ -92,38 +96,31 @@ export function compileHandle(
   const { site, library, bands, setting } = context;
   const finds = site.pits.flatMap((pit) => pit.finds);
   const faults: Fault[] = [];
-  const read = block.pieces.flatMap(
-    (written, index): readonly (HandlePiece & { readonly ofAnimal: boolean })[] => {
-      const find = finds.find((each) => each.id === written.find);
-      const path = ['pieces', index, 'find'];
-      if (find === undefined) {
-        const near = nearest(
-          written.find,
-          finds.map((each) => each.id),
-        );
-        const replacement = near === null ? {} : { replacement: near };
-        const words = handleProblems.findUnknown(written.find, near, site.name);
-        faults.push({ code: 'find-unknown', grade: 'error', path, ...words, ...replacement });
-        return [];
-      }
-      if (block.pieces.findIndex((piece) => piece.find === written.find) < index) {
-        faults.push({
-          code: 'find-repeated',
-          grade: 'error',
-          path,
-          ...handleProblems.repeated(written.find),
-        });
-      }
-      const piece = readPiece(find, written, context);
-      const isMet = piece.is !== 'blunt-replica' && piece.exposure !== 'look';
-      return [{ ...piece, ofAnimal: isMet && OF_ANIMALS.includes(find.attributes.material) }];
-    },
-  );
+  const read = block.pieces.flatMap((written, index): readonly HandlePiece[] => {
+    const find = finds.find((each) => each.id === written.find);
+    const path = ['pieces', index, 'find'];
+    if (find === undefined) {
+      const near = nearest(
+        written.find,
+        finds.map((each) => each.id),
+      );
+      const replacement = near === null ? {} : { replacement: near };
+      const words = handleProblems.findUnknown(written.find, near, site.name);
+      faults.push({ code: 'find-unknown', grade: 'error', path, ...words, ...replacement });
+      return [];
+    }
+    if (block.pieces.findIndex((piece) => piece.find === written.find) < index) {
+      faults.push({
+        code: 'find-repeated',
+        grade: 'error',
+        path,
+        ...handleProblems.repeated(written.find),
+      });
+    }
+    return [readPiece(find, written, context)];
+  });
   const met = read.map(({ edge, exposure }) => ({ edge, exposure }));
-  const kind = handlingTable(
-    met,
-    read.some(({ ofAnimal }) => ofAnimal),
-  );
+  const kind = handlingTable(met, read.some(isOfAnimal));
   const table: StationUse = {
     kind,
     childrenAtOnce: block.children ?? stationRule(library.safety, kind).maximumAtOnce,
@@ -141,7 +138,7 @@ export function compileHandle(
     title: block.title,
     minutes: block.minutes,
     question: block.question ?? null,
-    pieces: read.map(({ ofAnimal: _, ...piece }) => piece),
+    pieces: read,
     table,
     signsSource: library.sources.find((source) => source.id === SIGNS_SOURCE)?.citation ?? '',
   };

@@ -2,7 +2,13 @@ import type { Sheet } from '../kind.ts';
 import type { HandleActivity } from './activity.ts';
 
 /** A handling session on paper: a card to lay at each place, a sheet to draw on, what each piece tells. */
-export function paperHandle({ title, question, pieces, signsSource }: HandleActivity): readonly Sheet[] {
+export function paperHandle({
+  title,
+  question,
+  pieces,
+  table,
+  signsSource,
+}: HandleActivity): readonly Sheet[] {
   return [
     {
       part: 'cards',
@@ -25,6 +31,6 @@ export function paperHandle({ title, question, pieces, signsSource }: HandleActi
         drawing,
       })),
     },
-    { part: 'handle-notes', title, question, pieces, signsSource },
+    { part: 'handle-notes', title, question, pieces, table, signsSource },
   ];
 }

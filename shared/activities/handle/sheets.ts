@@ -1,3 +1,4 @@
+import type { StationUse } from '../../safety/index.ts';
 import type { HandlePiece } from './activity.ts';
 
 type SheetPiece = Pick<
@@ -20,4 +21,6 @@ export interface HandleNotes {
   readonly question: string | null;
   readonly pieces: readonly (SheetPiece & Pick<HandlePiece, 'name' | 'material' | 'sign' | 'note'>)[];
   readonly signsSource: string;
+  /** The table, as the safety rules read it. */
+  readonly table: StationUse;
 }

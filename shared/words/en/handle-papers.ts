@@ -52,7 +52,7 @@ export const handlePapers = {
   notesLook: 'only looked at',
   notesTouchHeld: 'touched while the adult keeps hold',
   notesHandle: 'lifted over the tray',
-  notesIs: '{name}, {material}; {is}',
+  numbered: '{number}. {name}',
   notesNearLine: '{near}; class {edge}',
   promptsMark: 'Questions and ways of holding: common practice (CP), no source, unless the lead wrote them.',
   notesLine: {
