@@ -15,11 +15,11 @@ export function HandleRules({ activity, words }: Pick<HandleProps, 'activity' | 
   return (
     <section class="handle-rules" data-edges={hasEdges}>
       <h3>{say(words.rulesTitle)}</h3>
-      <ol>
+      <ul>
         {rules.map((rule) => (
           <li key={say(rule)}>{say(rule)}</li>
         ))}
-      </ol>
+      </ul>
     </section>
   );
 }

@@ -25,6 +25,7 @@ export interface Prompt {
 export interface HoldLine {
   readonly bands: readonly Band[];
   readonly words: string;
+  readonly by: Prompt['by'];
 }
 
 /** A piece on the tray. */

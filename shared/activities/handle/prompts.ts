@@ -32,13 +32,13 @@ export function holdLines(
   written: WrittenPiece['hold'],
   bands: readonly Band[],
 ): readonly HoldLine[] {
-  const said = (band: Band): string =>
-    (typeof written === 'string' ? written : written?.[band]) ?? usualHold(find, met, band);
   return bands.reduce<readonly HoldLine[]>((lines, band) => {
-    const words = said(band);
-    const before = lines.find((line) => line.words === words);
+    const own = typeof written === 'string' ? written : written?.[band];
+    const words = own ?? usualHold(find, met, band);
+    const by = own === undefined ? 'practice' : 'lead';
+    const before = lines.find((line) => line.words === words && line.by === by);
     return before === undefined
-      ? [...lines, { bands: [band], words }]
+      ? [...lines, { bands: [band], words, by }]
       : lines.map((line) => (line === before ? { ...line, bands: [...line.bands, band] } : line));
   }, []);
 }

@@ -11,7 +11,7 @@ export const handlePapers = {
     one: '{count} practitioner, hands on the pieces and nothing else',
     other: '{count} practitioners, hands on the pieces and nothing else',
   },
-  whoNone: 'no practitioner is needed for these pieces',
+  whoNone: 'no practitioner by these rules, for pieces without an edge in reach',
   whoSupervisors: {
     one: '{count} other adult, eyes on the children',
     other: '{count} other adults, eyes on the children',
@@ -36,6 +36,8 @@ export const handlePapers = {
   washMark: '20 s: NHS and CDC advice, from memory (FM).',
   practiceMark: 'The drill is common practice (CP), no source.',
   count: 'Count out {count} pieces. Count back {count} before the group moves.',
+  posterLook: 'look only',
+  posterTouch: 'the adult holds it',
   posterTray: 'Low over the tray',
   posterOne: 'One at a time',
   posterEdge: 'Hold it by its faces',
