@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
+import type { Band } from '../library/bands.ts';
 import type { Library } from '../library/library.ts';
 import type { StationUse } from '../safety/index.ts';
 import type {
@@ -41,6 +42,7 @@ export type {
   TraderCard,
   WantCard,
 } from './kind.ts';
+export { CARD_PARTS, PUPIL_PARTS, TABLE_PARTS } from './sheet-parts.ts';
 
 const kinds = { barter, compare, estimate, handle, order, sort, talk } as const;
 
@@ -138,3 +140,9 @@ export const shownFinds = <K extends KindName>(
 /** What an activity asks, for the claims a lesson makes. */
 export const asksOf = <K extends KindName>(activity: Activities[K] & { kind: K }, library: Library): Asks =>
   table[activity.kind].asks?.(activity, library) ?? { met: [], things: null };
+
+/** An activity as one band is asked it. */
+export const forBand = <K extends KindName>(
+  activity: Activities[K] & { kind: K },
+  band: Band,
+): Activities[K] => table[activity.kind].forBand?.(activity, band) ?? activity;

@@ -249,6 +249,8 @@ export interface KindBase<Block, Activity extends ActivityBase, Play extends Pla
   readonly paper: (activity: Activity) => readonly Sheet[];
   /** What it asks, for the claims a lesson makes; a kind without it meets no condition of its own. */
   readonly asks?: (activity: Activity, library: Library) => Asks;
+  /** The activity as one band is asked it; a kind without it asks every band alike. */
+  readonly forBand?: (activity: Activity, band: Band) => Activity;
   /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
   readonly shows: (activity: Activity) => readonly FindToDraw[];
   /** The table of pieces that children meet in it, for the adults and the hazards; left out where nothing is handed out. */

@@ -16,6 +16,7 @@ import type { Library, Site } from '../library/library.ts';
 import { youngestAge } from '../library/bands.ts';
 import { fileWords } from '../words/en/problems.ts';
 import { checkClaims, factsOf, lessonFacts, vouchFaults } from './check-claims.ts';
+import { notesFaults } from './check-notes.ts';
 import { visitFaults } from './check-visit.ts';
 import { USUAL_SETTING, type Plan, type PlanClaim, type PlanPart } from './plan.ts';
 import { readVisit, type ReadVisit } from './read-visit.ts';
@@ -174,6 +175,8 @@ export function compileLesson(file: string, text: string, library: Library, seed
       ];
       problems.push(...placeFaults(source, faults, lesson.locateHead));
     }
+    if (head.notes !== undefined)
+      problems.push(...placeFaults(source, notesFaults(head.notes, library.notes), lesson.locateHead));
     facts = lessonFacts(head, site, asked);
     const checked = checkClaims(head.claims ?? [], facts, library.curricula, !hasErrors(problems));
     claims = checked.judged;
@@ -213,6 +216,7 @@ export function compileLesson(file: string, text: string, library: Library, seed
     activities,
     claims: claims.flatMap(planClaim),
     ...(visit === null ? {} : { visit: visit.visit }),
+    ...(head.notes === undefined ? {} : { notes: head.notes }),
   };
   return { plan, problems: sorted, title, claims, facts };
 }

@@ -1,5 +1,6 @@
 import type { Activity } from '../activities/index.ts';
 import type { ClaimGrade, Evidence } from '../curriculum/index.ts';
+import type { WrittenNotes } from '../lesson/index.ts';
 import type { Band } from '../library/bands.ts';
 import type { Status } from '../library/status.ts';
 import type { Setting, StationUse } from '../safety/index.ts';
@@ -62,4 +63,6 @@ export interface Plan {
   readonly claims: readonly PlanClaim[];
   /** Left out where the lesson states no visit. */
   readonly visit?: PlanVisit;
+  /** What the lead adds to the teacher notes; left out where nothing is added. */
+  readonly notes?: WrittenNotes;
 }

@@ -62,6 +62,7 @@ export const PROBLEM_CODES = [
   'minutes-under',
   'nesting-deep',
   'par-over',
+  'photo-unfit',
   'picture-refused',
   'pit-repeated',
   'pits-one-answer',

@@ -12,6 +12,15 @@ export {
   type Vocabulary,
 } from './library.ts';
 export type { MakingEvidence, MakingSource } from './making-evidence.ts';
+export {
+  NO_ROWS,
+  type AdaptationRow,
+  type KitRow,
+  type MistakenRow,
+  type NotesRow,
+  type NotesRows,
+  type TalkRow,
+} from './notes-rows.ts';
 export { drawable } from './drawable.ts';
 export { readBands } from './read-bands.ts';
 export { readClaimRules } from './read-claim-rules.ts';
@@ -22,7 +31,9 @@ export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
 export { readFramework, type FrameworkWords } from './read-framework.ts';
 export { readMakingFigures } from './read-making-figures.ts';
 export { readDay } from './read-day.ts';
+export { readGlossary } from './read-glossary.ts';
 export { readHazards } from './read-hazards.ts';
+export { readNotes, type NotesKnown } from './read-notes.ts';
 export { readSituation } from './read-situation.ts';
 export { readSite, siteFile, type TableText } from './read-site.ts';
 export { readSources } from './read-sources.ts';

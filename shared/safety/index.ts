@@ -8,6 +8,7 @@ export {
   mayMeet,
   nearestAllowed,
   nearestAt,
+  properStation,
   sharper,
 } from './edges.ts';
 export { lessonSituation } from './lesson-situation.ts';

@@ -2,7 +2,8 @@ import { parseArgs } from 'node:util';
 import { compileLesson } from '../../shared/compile/index.ts';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
-import { readFindsTable, readSite } from '../../shared/library/index.ts';
+import { readFindsTable } from '../../shared/library/index.ts';
+import { readSiteFile } from '../loaders/read-site-file.ts';
 import type { ExitCode, Io } from './io.ts';
 import { libraryFor } from './library-for.ts';
 import { showProblem } from './show-problem.ts';
@@ -18,7 +19,7 @@ async function checkFile(
   if (file.endsWith('.csv'))
     return { text, problems: readFindsTable(file, text, library.vocabulary, 'ASM').problems };
   if (file.endsWith('.yaml') || file.endsWith('.yml')) {
-    return { text, problems: readSite(file, text, [], library.vocabulary).problems };
+    return { text, problems: (await readSiteFile(file, library.vocabulary)).problems };
   }
   // A site that cannot be read would only show up as an unknown site.
   const compiled = compileLesson(file, text, library, 'check');

@@ -2,7 +2,7 @@ import { isKindName, isScoredKind } from '../../shared/activities/index.ts';
 import type { Plan, PlanClaim } from '../../shared/compile/index.ts';
 import type { Band } from '../../shared/library/index.ts';
 import { catalogues } from '../../shared/words/index.ts';
-import { statusWords } from './status-words.ts';
+import { statusWords } from '../../shared/telling/status-words.ts';
 
 /**
  * Bands as ages of pupils, the last one counted: bands that join make one range. "7-9" is from 7 up to 9, so its

@@ -3,7 +3,7 @@ import type { Plan } from '../../shared/compile/index.ts';
 import { youngest } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { TalkProps } from '../islands/talk-view.ts';
-import { voiceFrom } from './voice-from.ts';
+import { voiceFrom } from '../../shared/telling/talk-words.ts';
 
 /** What a page hands to a talk on screen. */
 export const talkScreen = (lesson: string, plan: Plan, activity: ActivityOf<'talk'>): TalkProps => ({

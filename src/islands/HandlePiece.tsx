@@ -43,10 +43,10 @@ export function HandlePiece({ piece, place, count, words, seen, met, onMeet, onT
           <strong>{say(words.holdTitle)}</strong> {piece.hold[0]?.words}
         </p>
         <ul class="handle-senses">
-          {piece.prompts.map(({ sense, words: prompt }) => (
+          {piece.prompts.map(({ sense, says }) => (
             <li key={sense}>
               <p>
-                <strong>{say(names[sense])}</strong> {prompt}
+                <strong>{say(names[sense])}</strong> {says[0]?.words}
               </p>
               <button
                 type="button"

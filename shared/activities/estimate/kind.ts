@@ -18,5 +18,11 @@ export const estimate: ScoredKind<EstimateBlock, EstimateActivity, EstimatePlay,
   guess: guessEstimate,
   paper: paperEstimate,
   asks: asksEstimate,
+  forBand: (activity, band) => ({
+    ...activity,
+    asks: activity.asks
+      .filter(({ bands }) => bands.includes(band))
+      .map(({ how }) => ({ how, bands: [band] })),
+  }),
   shows: ({ find }) => (find === null ? [] : [find.drawing]),
 };

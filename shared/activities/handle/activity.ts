@@ -13,19 +13,18 @@ export const SESSION_EXPOSURES = ['look', 'touch-held', 'handle'] as const satis
 export const SENSES = ['look', 'feel', 'listen'] as const;
 export type Sense = (typeof SENSES)[number];
 
-/** What to do with one sense, and whose words it is in. */
-export interface Prompt {
-  readonly sense: Sense;
+/** A sentence for the bands that read it so, and whose words it is in. */
+export interface SaidLine {
+  readonly bands: readonly Band[];
   readonly words: string;
   /** Written by the lead, or derived from the find by common practice. */
   readonly by: 'lead' | 'practice';
 }
 
-/** How a piece is held, for the bands that read it so. */
-export interface HoldLine {
-  readonly bands: readonly Band[];
-  readonly words: string;
-  readonly by: Prompt['by'];
+/** What to do with one sense; youngest band first. */
+export interface Prompt {
+  readonly sense: Sense;
+  readonly says: readonly SaidLine[];
 }
 
 /** A piece on the tray. */
@@ -45,7 +44,7 @@ export interface HandlePiece {
   readonly edge: EdgeClass;
   readonly exposure: (typeof SESSION_EXPOSURES)[number];
   /** Youngest band first. */
-  readonly hold: readonly HoldLine[];
+  readonly hold: readonly SaidLine[];
   readonly prompts: readonly Prompt[];
   readonly drawing: FindToDraw;
 }

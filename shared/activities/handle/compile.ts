@@ -1,6 +1,6 @@
 import { nearest } from '../../lesson/nearest.ts';
 import type { Fault } from '../../lesson/problem.ts';
-import { BANDS, youngest, youngestAge } from '../../library/bands.ts';
+import { BANDS, youngestAge } from '../../library/bands.ts';
 import { drawable } from '../../library/drawable.ts';
 import type { Find } from '../../library/library.ts';
 import {
@@ -48,6 +48,7 @@ function readPiece(find: Find, written: WrittenPiece, { library, bands }: Compil
     ),
     exposure: written.exposure ?? SESSION_EXPOSURES.find((exposure) => exposure === USUAL_EXPOSURE) ?? 'look',
   };
+  const inOrder = BANDS.filter((band) => bands.includes(band));
   const material = vocabulary.materials.find(({ id }) => id === find.attributes.material);
   return {
     id: find.id,
@@ -59,13 +60,8 @@ function readPiece(find: Find, written: WrittenPiece, { library, bands }: Compil
     sign: type?.sign ?? '',
     note: find.note ?? null,
     ...met,
-    hold: holdLines(
-      find,
-      met,
-      written.hold,
-      BANDS.filter((band) => bands.includes(band)),
-    ),
-    prompts: promptsFor(find, met, written, youngest(bands)),
+    hold: holdLines(find, met, written.hold, inOrder),
+    prompts: promptsFor(find, met, written, inOrder),
     drawing: drawable(find),
   };
 }

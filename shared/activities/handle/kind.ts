@@ -3,6 +3,7 @@ import type { HandleActivity } from './activity.ts';
 import { asksHandle } from './asks.ts';
 import { compileHandle } from './compile.ts';
 import { paperHandle } from './paper.ts';
+import { handleForBand } from './for-band.ts';
 import { handlePlay, type HandlePlay } from './play.ts';
 import { handleBlock, type HandleBlock } from './schema.ts';
 import { sampleHandling, tellHandling, type HandleTold } from './tell.ts';
@@ -16,6 +17,7 @@ export const handle: UnscoredKind<HandleBlock, HandleActivity, HandlePlay, Handl
   sample: sampleHandling,
   paper: paperHandle,
   asks: asksHandle,
+  forBand: handleForBand,
   shows: ({ pieces }) => pieces.map(({ drawing }) => drawing),
   table: ({ table }) => table,
 };

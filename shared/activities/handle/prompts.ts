@@ -2,7 +2,7 @@ import type { Band } from '../../library/bands.ts';
 import type { Find } from '../../library/library.ts';
 import { handlePrompts, type LookFor } from '../../words/en/handle-prompts.ts';
 import { say, wordsFor } from '../../words/index.ts';
-import { SENSES, type HandlePiece, type HoldLine, type Prompt, type Sense } from './activity.ts';
+import { SENSES, type HandlePiece, type Prompt, type SaidLine, type Sense } from './activity.ts';
 import type { WrittenPiece } from './schema.ts';
 
 type Met = Pick<HandlePiece, 'is' | 'edge' | 'exposure'>;
@@ -25,23 +25,35 @@ function usualHold(find: Find, { is, edge, exposure }: Met, band: Band): string 
   return say(isHeavy || find.lengthMm > LONG_MM ? words.large : words.plain);
 }
 
-/** How a piece is held, each sentence with the bands that read it. */
-export function holdLines(
-  find: Find,
-  met: Met,
-  written: WrittenPiece['hold'],
+/** A sentence for each band, said once for bands that read the same; [] where there is nothing to say. */
+const linesOf = (
   bands: readonly Band[],
-): readonly HoldLine[] {
-  return bands.reduce<readonly HoldLine[]>((lines, band) => {
-    const own = typeof written === 'string' ? written : written?.[band];
-    const words = own ?? usualHold(find, met, band);
-    const by = own === undefined ? 'practice' : 'lead';
+  own: (band: Band) => string | undefined,
+  usual: (band: Band) => string | null,
+): readonly SaidLine[] =>
+  bands.reduce<readonly SaidLine[]>((lines, band) => {
+    const written = own(band);
+    const words = written ?? usual(band);
+    if (words === null) return lines;
+    const by = written === undefined ? 'practice' : 'lead';
     const before = lines.find((line) => line.words === words && line.by === by);
     return before === undefined
       ? [...lines, { bands: [band], words, by }]
       : lines.map((line) => (line === before ? { ...line, bands: [...line.bands, band] } : line));
   }, []);
-}
+
+/** How a piece is held. */
+export const holdLines = (
+  find: Find,
+  met: Met,
+  written: WrittenPiece['hold'],
+  bands: readonly Band[],
+): readonly SaidLine[] =>
+  linesOf(
+    bands,
+    (band) => (typeof written === 'string' ? written : written?.[band]),
+    (band) => usualHold(find, met, band),
+  );
 
 /** What can honestly be asked of one sense; null where nothing can: a cast has neither the feel nor the sound of stone. */
 function usualPrompt(sense: Sense, find: Find, { is, edge, exposure }: Met, band: Band): string | null {
@@ -77,11 +89,13 @@ export const promptsFor = (
   find: Find,
   met: Met,
   written: Pick<WrittenPiece, Sense>,
-  band: Band,
+  bands: readonly Band[],
 ): readonly Prompt[] =>
-  SENSES.flatMap((sense): readonly Prompt[] => {
-    const own = written[sense];
-    if (own !== undefined) return [{ sense, words: own, by: 'lead' }];
-    const words = usualPrompt(sense, find, met, band);
-    return words === null ? [] : [{ sense, words, by: 'practice' }];
-  });
+  SENSES.map((sense) => ({
+    sense,
+    says: linesOf(
+      bands,
+      () => written[sense],
+      (band) => usualPrompt(sense, find, met, band),
+    ),
+  })).filter(({ says }) => says.length > 0);

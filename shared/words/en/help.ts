@@ -18,7 +18,7 @@ export const help = {
   no: 'no',
   findsTitle: 'Your finds',
   findsText:
-    'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there.',
+    'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there. Your own photographs go in content/sites/photos; list them under “photos” in the site file, each with its find, what it shows and a credit. What they tell of place and device is left out.',
   checkTitle: 'Check it',
   checkText:
     'Every problem has a line, a place in the line, what was expected, what stood there, and how to mend it. An error stops that lesson only. A caution does not.',
@@ -112,6 +112,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'minutes-under': 'There is less time than the finds need.',
   'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
   'par-over': 'The shortest chain is longer than the band can keep in view.',
+  'photo-unfit': 'A photograph is missing, is not a picture, is too heavy, or tells of more than it shows.',
   'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
   'pit-repeated': 'The same pit is named twice.',
   'pits-one-answer':

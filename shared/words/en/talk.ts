@@ -55,6 +55,7 @@ export const talk = {
   readRecord: 'Read the record',
   notYet: 'Say something first.',
   recordTitle: 'Record card',
+  colWho: 'Who',
   colStance: 'Stance',
   colBefore: 'Before',
   colAfter: 'After',

@@ -43,7 +43,9 @@ describe('what a lead may write', () => {
 
 describe('what is derived for a piece', () => {
   const sensesOf = (piece: Readonly<Record<string, unknown>>, band = '14-16') =>
-    tableActivity([band], { pieces: [piece] }).pieces[0]?.prompts.map(({ sense, by }) => `${sense} ${by}`);
+    tableActivity([band], { pieces: [piece] }).pieces[0]?.prompts.map(
+      ({ sense, says }) => `${sense} ${says.map(({ by }) => by).join()}`,
+    );
 
   test.each([
     ['a sherd itself', { find: 'P3-127', is: 'original' }, ['look', 'feel', 'listen']],
@@ -88,9 +90,10 @@ describe('what is derived for a piece', () => {
           SESSION_EXPOSURES.flatMap((exposure) =>
             EDGE_CLASSES.flatMap((edge) => {
               const met = { is, edge, exposure };
-              return [...promptsFor(find, met, {}, band), ...holdLines(find, met, undefined, [band])].map(
-                ({ words }) => words,
-              );
+              return [
+                ...promptsFor(find, met, {}, [band]).flatMap(({ says }) => says),
+                ...holdLines(find, met, undefined, [band]),
+              ].map(({ words }) => words);
             }),
           ),
         ),
