@@ -5,6 +5,7 @@ import type { Band } from '../library/bands.ts';
 import type { Library } from '../library/library.ts';
 import type { StationUse } from '../safety/index.ts';
 import type {
+  AskedNumber,
   Asks,
   CompileContext,
   Compiled,
@@ -27,6 +28,7 @@ export { leverTable } from './estimate/lever-table.ts';
 export type {
   ActivityBase,
   AnswerRow,
+  AskedNumber,
   Card,
   CompileContext,
   ComparedPits,
@@ -146,3 +148,9 @@ export const forBand = <K extends KindName>(
   activity: Activities[K] & { kind: K },
   band: Band,
 ): Activities[K] => table[activity.kind].forBand?.(activity, band) ?? activity;
+
+/** The largest numbers the pupils of an activity meet, each with the key of its block that it comes from. */
+export const numbersOf = <K extends KindName>(
+  activity: Activities[K] & { kind: K },
+  block: Blocks[K],
+): readonly AskedNumber[] => table[activity.kind].numbers?.(activity, block) ?? [];

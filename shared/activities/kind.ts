@@ -1,7 +1,8 @@
 import type { z } from 'zod';
 import type { ChanceTally, Judgement, Keeps, KindPlace, Likeness, SiteView } from '../assemblage/index.ts';
 import type { Stream } from '../chance/index.ts';
-import type { Fault } from '../lesson/problem.ts';
+import type { NumberIdea } from '../curriculum/index.ts';
+import type { Fault, Path } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
 import type { FindToDraw, StepDrawn } from '../drawing/index.ts';
 import type { Library, Site } from '../library/library.ts';
@@ -9,6 +10,7 @@ import type { Setting, StationUse } from '../safety/index.ts';
 import type { ActivityBase } from './activity-base.ts';
 import type { HandleNotes, HandleSheet } from './handle/sheets.ts';
 import type { TalkNotes, TalkSheet } from './talk/sheets.ts';
+import type { NumberUse } from '../words/en/number-problems.ts';
 import type { EstimateAnswer, EstimateSheet, EstimateTally } from './estimate/sheets.ts';
 
 export type { ActivityBase } from './activity-base.ts';
@@ -241,6 +243,17 @@ export interface Asks {
   readonly things: number | null;
 }
 
+/** A number a pupil has to read, enter or compare in an activity. */
+export interface AskedNumber {
+  readonly value: number;
+  readonly form: 'whole' | NumberIdea;
+  readonly what: NumberUse;
+  /** The key of the block it comes from. */
+  readonly path: Path;
+  /** The bands that meet it; left out where all do. */
+  readonly bands?: readonly Band[];
+}
+
 /** What every kind has, scored or not. */
 export interface KindBase<Block, Activity extends ActivityBase, Play extends PlayBase> {
   readonly schema: z.ZodType<Block>;
@@ -251,6 +264,8 @@ export interface KindBase<Block, Activity extends ActivityBase, Play extends Pla
   readonly asks?: (activity: Activity, library: Library) => Asks;
   /** The activity as one band is asked it; a kind without it asks every band alike. */
   readonly forBand?: (activity: Activity, band: Band) => Activity;
+  /** The largest numbers its pupils meet, each with the key it comes from; a kind without it asks for none. */
+  readonly numbers?: (activity: Activity, block: Block) => readonly AskedNumber[];
   /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
   readonly shows: (activity: Activity) => readonly FindToDraw[];
   /** The table of pieces that children meet in it, for the adults and the hazards; left out where nothing is handed out. */

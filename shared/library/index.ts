@@ -22,6 +22,7 @@ export {
   type TalkRow,
 } from './notes-rows.ts';
 export { drawable } from './drawable.ts';
+export { looksLike } from './looks-like.ts';
 export { readBands } from './read-bands.ts';
 export { readClaimRules } from './read-claim-rules.ts';
 export { readComparisons, type Comparison } from './read-comparisons.ts';
@@ -30,7 +31,9 @@ export { readCsv } from './read-csv.ts';
 export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
 export { readFramework, type FrameworkWords } from './read-framework.ts';
 export { readMakingFigures } from './read-making-figures.ts';
-export { readDay } from './read-day.ts';
+export { dayEntries, dayFile } from './day-file.ts';
+export { editDay } from './edit-day.ts';
+export { isDayFile, readDay } from './read-day.ts';
 export { readGlossary } from './read-glossary.ts';
 export { readHazards } from './read-hazards.ts';
 export { readNotes, type NotesKnown } from './read-notes.ts';
@@ -42,4 +45,5 @@ export { readVocabulary } from './read-vocabulary.ts';
 export { readWorld, worldFrom } from './read-world.ts';
 export { readYamlFile, type ReadFile } from './read-yaml-file.ts';
 export { slug } from './slug.ts';
+export { tradeWords } from './trade-words.ts';
 export { STATUSES, type Status } from './status.ts';

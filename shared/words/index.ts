@@ -5,6 +5,8 @@ import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
 import { compare } from './en/compare.ts';
+import { dayNow, dayPapers, dropInPage } from './en/day-papers.ts';
+import { dayForm, daySheet } from './en/day-sheet.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
@@ -39,7 +41,12 @@ export const catalogues = {
     barterPaper,
     barterRefusals,
     compare,
+    dayForm,
+    dayNow,
+    dayPapers,
+    daySheet,
     drawings,
+    dropInPage,
     estimate,
     estimatePapers,
     handle,

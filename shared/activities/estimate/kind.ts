@@ -2,6 +2,7 @@ import type { ScoredKind } from '../kind.ts';
 import type { EstimateActivity } from './activity.ts';
 import { asksEstimate } from './asks.ts';
 import { compileEstimate } from './compile.ts';
+import { numbersInEstimate } from './numbers.ts';
 import { paperEstimate } from './paper.ts';
 import { estimatePlay, type EstimatePlay } from './play.ts';
 import { guessEstimate, recordEstimate } from './plays.ts';
@@ -24,5 +25,6 @@ export const estimate: ScoredKind<EstimateBlock, EstimateActivity, EstimatePlay,
       .filter(({ bands }) => bands.includes(band))
       .map(({ how }) => ({ how, bands: [band] })),
   }),
+  numbers: numbersInEstimate,
   shows: ({ find }) => (find === null ? [] : [find.drawing]),
 };

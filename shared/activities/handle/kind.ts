@@ -18,6 +18,7 @@ export const handle: UnscoredKind<HandleBlock, HandleActivity, HandlePlay, Handl
   paper: paperHandle,
   asks: asksHandle,
   forBand: handleForBand,
+  numbers: ({ pieces }) => [{ value: pieces.length, form: 'whole', what: 'things', path: ['pieces'] }],
   shows: ({ pieces }) => pieces.map(({ drawing }) => drawing),
   table: ({ table }) => table,
 };

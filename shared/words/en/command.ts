@@ -57,6 +57,8 @@ export const commandWords = {
   pitlore coverage DIR [--framework ID] [--json]     which outcomes a folder of lessons meets, and which none does
   pitlore day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]   who is where in each slot, or why there is no such day
   pitlore dropin --per-hour N --minutes M --places C [--json]   how long people wait at a station they drop in on
+  pitlore finds FILE.csv [--site ID] [--out DIR] [--json]   a finds list as it comes: what is guessed, what is asked, and our own files
+  pitlore draft SITEID --bands B,B --minutes N [--seed S] [--kinds K,K] [--subjects S,S] [--pin FIND] [--out FILE] [--why] [--json]   a lesson from a site's finds, and why
   pitlore framework FILE [--to-case|--from-case] [--changed DATETIME]   a framework as a CASE 1.1 package, and back
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.
