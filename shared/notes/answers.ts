@@ -6,25 +6,24 @@ import { chainBlocks, classBlocks } from './barter-blocks.ts';
 import type { NotesBlock, NotesSection } from './blocks.ts';
 import { compareBlocks } from './compare-blocks.ts';
 import { estimateBlocks } from './estimate-blocks.ts';
+import { handleBlocks } from './handle-blocks.ts';
+import { talkBlocks } from './talk-blocks.ts';
+
+/** The blocks of a sheet of what has no right answer; null for every other sheet. */
+export function unscoredBlocks(sheet: Sheet): readonly NotesBlock[] | null {
+  if (sheet.part === 'handle-notes') return handleBlocks(sheet);
+  return sheet.part === 'talk-notes' ? talkBlocks(sheet) : null;
+}
 
 /** The blocks of a sheet that holds answers; null for every other sheet. */
 function answerBlocks(sheet: Sheet): readonly NotesBlock[] | null {
-  switch (sheet.part) {
-    case 'answers':
-      return findAnswers(sheet);
-    case 'step-answers':
-      return stepAnswers(sheet);
-    case 'compare-answers':
-      return compareBlocks(sheet);
-    case 'chain-answer':
-      return chainBlocks(sheet);
-    case 'class-answer':
-      return classBlocks(sheet);
-    case 'estimate-answer':
-      return estimateBlocks(sheet);
-    default:
-      return null;
-  }
+  if (sheet.part === 'answers') return findAnswers(sheet);
+  if (sheet.part === 'step-answers') return stepAnswers(sheet);
+  if (sheet.part === 'compare-answers') return compareBlocks(sheet);
+  if (sheet.part === 'chain-answer') return chainBlocks(sheet);
+  if (sheet.part === 'class-answer') return classBlocks(sheet);
+  if (sheet.part === 'estimate-answer') return estimateBlocks(sheet);
+  return unscoredBlocks(sheet);
 }
 
 /** Each activity's answers with their reasons, in the order of the lesson. */
@@ -38,7 +37,7 @@ export const answerSections = (plan: Plan): readonly NotesSection[] =>
             {
               id: `answers-${activity.id}`,
               title: sheet.title,
-              aside: catalogues.en.site.notesAnswers,
+              ...(unscoredBlocks(sheet) === null ? { aside: catalogues.en.site.notesAnswers } : {}),
               blocks,
             },
           ];

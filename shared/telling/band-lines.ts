@@ -1,4 +1,4 @@
-import type { Activity, ActivityOf, KindName } from '../activities/index.ts';
+import { isScored, type Activity, type ActivityOf, type KindName } from '../activities/index.ts';
 import { isYounger } from '../glossary/index.ts';
 import type { Band } from '../library/index.ts';
 import { catalogues } from '../words/index.ts';
@@ -25,7 +25,9 @@ export const activityLines = <K extends KindName>(
   bands: readonly Band[],
 ): readonly string[] => [
   ...(ofKind[activity.kind]?.(activity, bands) ?? []),
-  bands.some((band) => SHOWS_WORKING[band]) ? words.workingShown : words.workingHidden,
+  ...(!isScored(activity)
+    ? [words.noScore]
+    : [bands.some((band) => SHOWS_WORKING[band]) ? words.workingShown : words.workingHidden]),
 ];
 
 /** What a lesson asks of some bands: each sentence once, then how its words are told. */
