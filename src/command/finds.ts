@@ -1,4 +1,4 @@
-import { basename, dirname, join } from 'node:path';
+import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import {
   decodeText,
@@ -101,7 +101,6 @@ async function write(
     io.complain(commandWords.fileExists(path));
     return 1;
   }
-  await io.folder(dirname(sitePath));
   await io.save(sitePath, writeSite(head, list.finds));
   await io.save(tablePath, writeFindsTable(list.finds));
   if (!isQuiet) io.write(report.written(sitePath, tablePath, list.finds.length));

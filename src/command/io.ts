@@ -5,9 +5,8 @@ export interface Io {
   readonly read: (path: string) => Promise<string>;
   /** A file whose encoding is not known. */
   readonly readBytes: (path: string) => Promise<Uint8Array>;
-  readonly save: (path: string, text: string) => Promise<void>;
-  /** Makes a folder where there is none. */
-  readonly folder: (path: string) => Promise<void>;
+  /** Writes a new file, with the folders it lies in; never over one that is there. */
+  readonly save: (path: string, bytes: string | Uint8Array) => Promise<void>;
   readonly exists: (path: string) => Promise<boolean>;
   /** The folder of the product itself: its demo content serves where a lesson has none beside it. */
   readonly home: string;

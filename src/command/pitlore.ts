@@ -1,4 +1,5 @@
 import { access, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { nearest } from '../../shared/lesson/index.ts';
@@ -19,8 +20,10 @@ import { finds } from './finds.ts';
 import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
+import { notes } from './notes.ts';
 import { orders } from './orders.ts';
 import { pack } from './pack.ts';
+import { papers } from './papers.ts';
 import { reading } from './reading.ts';
 import { score } from './score.ts';
 import { swap } from './swap.ts';
@@ -42,8 +45,10 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   hazards,
   hours,
   new: newLesson,
+  notes,
   orders,
   pack,
+  papers,
   reading,
   score,
   swap,
@@ -54,8 +59,10 @@ const io: Io = {
   complain: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
   read: (path) => readFile(path, 'utf8'),
   readBytes: (path) => readFile(path),
-  folder: async (path) => void (await mkdir(path, { recursive: true })),
-  save: (path, text) => writeFile(path, text, { flag: 'wx' }),
+  save: async (path, bytes) => {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, bytes, { flag: 'wx' });
+  },
   exists: (path) =>
     access(path).then(
       () => true,

@@ -1,7 +1,7 @@
 import type { Plan, PlanClaim } from '../../shared/compile/index.ts';
 import type { Band } from '../../shared/library/index.ts';
 import { catalogues } from '../../shared/words/index.ts';
-import { statusWords } from './status-words.ts';
+import { statusWords } from '../../shared/telling/status-words.ts';
 
 /** Kinds whose plays come to no score: what they show is practised and not assessed. */
 const UNSCORED: ReadonlySet<string> = new Set(['handle', 'talk']);

@@ -1,0 +1,46 @@
+import { sheetsOf, type Sheet } from '../activities/index.ts';
+import type { Plan } from '../compile/index.ts';
+import { catalogues } from '../words/index.ts';
+import { findAnswers, stepAnswers } from './answer-rows.ts';
+import { chainBlocks, classBlocks } from './barter-blocks.ts';
+import type { NotesBlock, NotesSection } from './blocks.ts';
+import { compareBlocks } from './compare-blocks.ts';
+import { estimateBlocks } from './estimate-blocks.ts';
+
+/** The blocks of a sheet that holds answers; null for every other sheet. */
+function answerBlocks(sheet: Sheet): readonly NotesBlock[] | null {
+  switch (sheet.part) {
+    case 'answers':
+      return findAnswers(sheet);
+    case 'step-answers':
+      return stepAnswers(sheet);
+    case 'compare-answers':
+      return compareBlocks(sheet);
+    case 'chain-answer':
+      return chainBlocks(sheet);
+    case 'class-answer':
+      return classBlocks(sheet);
+    case 'estimate-answer':
+      return estimateBlocks(sheet);
+    default:
+      return null;
+  }
+}
+
+/** Each activity's answers with their reasons, in the order of the lesson. */
+export const answerSections = (plan: Plan): readonly NotesSection[] =>
+  plan.activities.flatMap((activity) =>
+    sheetsOf(activity).flatMap((sheet): readonly NotesSection[] => {
+      const blocks = answerBlocks(sheet);
+      return blocks === null
+        ? []
+        : [
+            {
+              id: `answers-${activity.id}`,
+              title: sheet.title,
+              aside: catalogues.en.site.notesAnswers,
+              blocks,
+            },
+          ];
+    }),
+  );
