@@ -7,7 +7,8 @@ import { minutesOf, type AimMinutes } from './measure-plan.ts';
 import type { DayPlan } from './plan.ts';
 import { readPlan } from './read-plan.ts';
 import { rulesOf } from './rules.ts';
-import type { Solve, Watch } from './solver.ts';
+import { solveByRoutes } from './solve-by-routes.ts';
+import type { Solve, Solved, Watch } from './solver.ts';
 
 /** The aims of a plan in their order; `moved` only where there is a plan in hand. */
 export type PlanAim = 'moved' | 'idle' | 'uneven' | 'walking' | 'changes';
@@ -70,6 +71,9 @@ function explain(day: Day, solve: Solve, inHand: InHand | undefined): DayOutcome
   };
 }
 
+/** Where routes are not asked: nothing found, nothing proved. */
+const NO_ROUTES: Solved = { status: 'stopped', bound: null, values: null };
+
 /** Minutes are whole: a bound of 39.2 rules out 39. */
 const whole = (bound: number | null): number => Math.max(0, Math.ceil((bound ?? 0) - 1e-6));
 
@@ -105,19 +109,35 @@ export function planDay(day: Day, solve: Solve, { inHand, tell }: PlanWishes = {
   };
   const aims = [...(inHand === undefined ? [] : (['moved'] as const)), 'idle', 'uneven', 'walking'] as const;
   for (const aim of aims) {
-    const solved = solve(dayProgramme(day, aim, rules, settled), watch(aim));
-    if (plan === null && solved.status === 'infeasible') return explain(day, solve, inHand);
-    if (solved.values !== null) plan = readPlan(day, solved.values);
+    const routed =
+      aim === 'moved' || inHand !== undefined
+        ? NO_ROUTES
+        : solveByRoutes(day, aim, settled, solve, watch(aim));
+    if (routed.status === 'infeasible') return explain(day, solve, inHand);
+    if (routed.values !== null) plan = readPlan(day, routed.values);
+    let proved = routed.bound;
+    if (routed.status !== 'optimal') {
+      const more = {
+        ...settled,
+        ...(aim === 'walking' && proved !== null ? { leastWalking: whole(proved) } : {}),
+      };
+      const start = routed.values === null ? {} : { start: routed.values };
+      const solved = solve(dayProgramme(day, aim, rules, more), { ...watch(aim), ...start });
+      if (plan === null && solved.status === 'infeasible') return explain(day, solve, inHand);
+      if (solved.values !== null) plan = readPlan(day, solved.values);
+      proved = Math.max(proved ?? 0, solved.bound ?? 0);
+      if (aim === 'moved') isProved &&= solved.status === 'optimal';
+    }
     if (plan === null) return { status: 'unknown' };
     if (aim === 'moved') {
       if (inHand !== undefined) settled = { ...settled, movedCells: movedCells(plan, inHand) };
-      isProved &&= solved.status === 'optimal';
       continue;
     }
     const reached = minutesOf(day, plan)[KEYS[aim]];
-    bound = { ...bound, [KEYS[aim]]: Math.min(reached, whole(solved.bound)) };
+    bound = { ...bound, [KEYS[aim]]: Math.min(reached, whole(proved)) };
     isProved &&= bound[KEYS[aim]] === reached;
     settled = { ...settled, [KEYS[aim]]: reached };
+    if (aim === 'idle') settled = { ...settled, leastIdleMinutes: bound.idleMinutes };
   }
   if (plan === null) return { status: 'unknown' };
   if (day.adults.length > 0) {
