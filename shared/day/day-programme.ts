@@ -20,6 +20,8 @@ export interface Settled {
   /** No plan has less with nothing on. */
   readonly leastIdleMinutes?: number;
   readonly unevenMinutes?: number;
+  /** What each group has nothing on, to the minute. */
+  readonly idleEach?: readonly number[];
   readonly movedCells?: number;
   /** The place each group is at in each slot, by route. */
   readonly routes?: readonly (readonly Step[])[];

@@ -45,8 +45,11 @@ const likeness = (day: Day, group: number): string => {
 /** How long one group can have nothing on, from what is settled for all of them together. */
 function idleOf(
   day: Day,
-  { idleMinutes, unevenMinutes, leastIdleMinutes = 0 }: Settled,
+  group: number,
+  { idleEach, idleMinutes, unevenMinutes, leastIdleMinutes = 0 }: Settled,
 ): readonly [number, number] {
+  const each = idleEach?.[group];
+  if (each !== undefined) return [each, each];
   if (idleMinutes === undefined) return [0, Number.POSITIVE_INFINITY];
   if (unevenMinutes === undefined) return [0, idleMinutes];
   // Who waits longest waits no longer than the mean and what there may be between groups; who waits least, likewise.
@@ -60,11 +63,12 @@ function classesOf(day: Day, settled: Settled): readonly RouteClass[] | null {
     const key = likeness(day, group);
     alike.set(key, [...(alike.get(key) ?? []), group]);
   }
-  const idle = idleOf(day, settled);
   const classes: RouteClass[] = [];
   let steps = 0;
   for (const groups of alike.values()) {
-    const states = routeStates(day, { group: groups[0] ?? 0, idle, isWalkInTime: !day.mayWalkLate });
+    const group = groups[0] ?? 0;
+    const idle = idleOf(day, group, settled);
+    const states = routeStates(day, { group, idle, isWalkInTime: !day.mayWalkLate });
     if (states === null) return null;
     steps += states.arcs.length;
     if (steps > MOST_STEPS) return null;
