@@ -21,9 +21,10 @@ export const notes = {
   kitTitle: 'What to bring, and who',
   papersToPrint: 'To print: {papers}.',
   whoTitle: 'Adults, at the least',
-  whoPupils: 'Pupils',
-  whoAdults: 'Adults',
-  whoDecided: 'What decided it',
+  whoLine: {
+    one: '{pupils} pupils: {count} adult, {because}',
+    other: '{pupils} pupils: {count} adults, {because}',
+  },
   whoNote: 'Of which one leads the lesson. Local rules and the employer’s own assessment come first.',
   stationsTitle: 'Stations the lesson states',
   station: '{name}: {children} at once, {practitioners}',
