@@ -59,6 +59,7 @@ export const notes = {
   byLeadFrom: 'the lead, from {source}',
   mark: '{status}: {number}',
   forAges: '{part}, {ages}',
+  wordsSheet: 'Words',
   wordsOnPage: 'Words used here: {words}',
   wordsOurs: 'In our own sentences ({status}).',
   download: 'The same as a plain text file (Markdown)',
