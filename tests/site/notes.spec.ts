@@ -38,9 +38,14 @@ for (const lesson of LESSONS) {
         .filter((sheet) => sheet.trim() !== '');
       expect(pages.length).toBeLessThanOrEqual(9);
       for (const [index, sheet] of pages.entries()) {
-        const lines = sheet.split('\n').map(plain).filter((line) => line !== '');
+        const lines = sheet
+          .split('\n')
+          .map(plain)
+          .filter((line) => line !== '');
         expect(lines.at(-1)).toContain(`${index + 1} of ${pages.length}`);
-        expect(known.has(lines.at(-2) ?? ''), `page ${index + 1} ends with ${lines.at(-2) ?? ''}`).toBe(false);
+        expect(known.has(lines.at(-2) ?? ''), `page ${index + 1} ends with ${lines.at(-2) ?? ''}`).toBe(
+          false,
+        );
       }
     });
   }
