@@ -3,7 +3,7 @@ import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { Band } from '../library/bands.ts';
 import type { Library } from '../library/library.ts';
-import type { Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
+import type { AskedNumber, Asks, CompileContext, Compiled, Kind, Score, Sheet } from './kind.ts';
 import { barter } from './barter/kind.ts';
 import { compare } from './compare/kind.ts';
 import { estimate } from './estimate/kind.ts';
@@ -14,6 +14,7 @@ export { leverTable } from './estimate/lever-table.ts';
 export type {
   ActivityBase,
   AnswerRow,
+  AskedNumber,
   Card,
   CompileContext,
   ComparedPits,
@@ -28,6 +29,7 @@ export type {
   TraderCard,
   WantCard,
 } from './kind.ts';
+export { CARD_PARTS, PUPIL_PARTS } from './sheet-parts.ts';
 
 const kinds = { barter, compare, estimate, order, sort } as const;
 
@@ -101,3 +103,9 @@ export const forBand = <K extends KindName>(
   activity: Activities[K] & { kind: K },
   band: Band,
 ): Activities[K] => table[activity.kind].forBand?.(activity, band) ?? activity;
+
+/** The largest numbers the pupils of an activity meet, each with the key of its block that it comes from. */
+export const numbersOf = <K extends KindName>(
+  activity: Activities[K] & { kind: K },
+  block: Blocks[K],
+): readonly AskedNumber[] => table[activity.kind].numbers?.(activity, block) ?? [];

@@ -1,11 +1,13 @@
 import type { z } from 'zod';
 import type { ChanceTally, Judgement, Keeps, KindPlace, Likeness, SiteView } from '../assemblage/index.ts';
 import type { Stream } from '../chance/index.ts';
-import type { Fault } from '../lesson/problem.ts';
+import type { NumberIdea } from '../curriculum/index.ts';
+import type { Fault, Path } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
 import type { FindToDraw, StepDrawn } from '../drawing/index.ts';
 import type { Library, Site } from '../library/library.ts';
 import type { ActivityBase } from './activity-base.ts';
+import type { NumberUse } from '../words/en/number-problems.ts';
 import type { EstimateAnswer, EstimateSheet, EstimateTally } from './estimate/sheets.ts';
 
 export type { ActivityBase } from './activity-base.ts';
@@ -232,6 +234,17 @@ export interface Asks {
   readonly things: number | null;
 }
 
+/** A number a pupil has to read, enter or compare in an activity. */
+export interface AskedNumber {
+  readonly value: number;
+  readonly form: 'whole' | NumberIdea;
+  readonly what: NumberUse;
+  /** The key of the block it comes from. */
+  readonly path: Path;
+  /** The bands that meet it; left out where all do. */
+  readonly bands?: readonly Band[];
+}
+
 /** The contract every kind meets: four files, one entry in the registry. */
 export interface Kind<
   Block,
@@ -252,6 +265,8 @@ export interface Kind<
   readonly asks?: (activity: Activity, library: Library) => Asks;
   /** The activity as one band is asked it; a kind without it asks every band alike. */
   readonly forBand?: (activity: Activity, band: Band) => Activity;
+  /** The largest numbers its pupils meet, each with the key it comes from; a kind without it asks for none. */
+  readonly numbers?: (activity: Activity, block: Block) => readonly AskedNumber[];
   /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
   readonly shows: (activity: Activity) => readonly FindToDraw[];
 }

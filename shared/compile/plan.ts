@@ -58,6 +58,8 @@ export interface Plan {
   readonly parts: readonly PlanPart[];
   readonly activities: readonly Activity[];
   readonly claims: readonly PlanClaim[];
+  /** An adult reads the words of the lesson to the pupils. */
+  readonly readAloud?: true;
   /** Left out where the lesson states no visit. */
   readonly visit?: PlanVisit;
   /** What the lead adds to the teacher notes; left out where nothing is added. */

@@ -21,5 +21,6 @@ export {
   type JudgedClaim,
 } from './judge-claim.ts';
 export { listOutcomes, type ListedOutcome } from './list-outcomes.ts';
+export { numberLimits, type NumberIdea, type NumberLimits } from './number-limits.ts';
 export { offerClaims } from './offer-claims.ts';
 export { bandsOf } from './steps.ts';

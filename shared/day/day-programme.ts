@@ -1,21 +1,24 @@
 import { isThere, slotMinutes, type Day } from './day.ts';
 import { columnsOf, type Columns, type Keeps } from './columns.ts';
 import { crewRows } from './crew-rows.ts';
+import { fixedRows, movedRows, pastRows, type InHand } from './in-hand.ts';
 import type { DayPlan } from './plan.ts';
 import { programme, sum, type Programme } from './programme.ts';
 import { ruleKey, rulesOf, type DayRule } from './rules.ts';
 import { walkRows } from './walk-rows.ts';
 
 /**
- * What is made least: nothing (is there a plan at all?), must-sees missed, or those of a finished plan in order; `changes`
- * is the stations each adult serves, with the groups' timetable settled.
+ * What is made least: nothing (is there a plan at all?), must-sees missed, or those of a finished plan in order; `moved` is
+ * what differs from a plan in hand; `changes` is the stations each adult serves, with the groups' timetable settled.
  */
-export type Aim = 'any' | 'missed' | 'idle' | 'uneven' | 'walking' | 'changes';
+export type Aim = 'any' | 'missed' | 'moved' | 'idle' | 'uneven' | 'walking' | 'changes';
 
 /** What earlier aims have settled: the most of each that a later one may use. Minutes. */
 export interface Settled {
   readonly idleMinutes?: number;
   readonly unevenMinutes?: number;
+  readonly movedCells?: number;
+  readonly inHand?: InHand;
   /** What each group does when, where only the adults are still to be placed. */
   readonly groups?: DayPlan['groups'];
 }
@@ -108,13 +111,21 @@ export function dayProgramme(
   const columns = columnsOf(day, keeps, into);
   const missed = groupRows(day, keeps, columns, into, aim === 'missed');
   stationRows(day, keeps, columns, into);
-  const serves = crewRows(day, keeps, columns, into, aim === 'changes');
+  fixedRows(day, keeps, columns, into);
+  const { inHand } = settled;
+  if (inHand !== undefined) pastRows(day, inHand, columns, into);
+  const serves = crewRows(day, keeps, columns, into, { isCounted: aim === 'changes', inHand });
   const walked = walkRows(day, keeps, columns, into, aim === 'walking');
   if (aim === 'any') return into.text([]);
   if (aim === 'missed') return into.text(sum(missed));
   if (aim === 'changes') {
     settledRows(day, settled.groups ?? [], columns, into);
     return into.text(serves);
+  }
+  if (inHand !== undefined && (aim === 'moved' || settled.movedCells !== undefined)) {
+    const moved = movedRows(day, inHand, columns, into);
+    if (aim === 'moved') return into.text(moved);
+    if (moved.length > 0) into.row(moved, `<= ${settled.movedCells}`);
   }
   const idle = idleRows(day, columns, into);
   if (settled.idleMinutes !== undefined) into.row(sum(idle), `<= ${settled.idleMinutes}`);

@@ -11,6 +11,10 @@ export const lessonHead = z.strictObject({
   site: z.string().min(1).describe('The id of the site whose finds it uses'),
   bands: z.array(z.enum(BANDS)).min(1).max(BANDS.length).describe('The age bands it is for'),
   minutes: z.int().min(5).max(180).describe('How long the whole lesson takes, in minutes'),
+  'read-aloud': z
+    .boolean()
+    .optional()
+    .describe('True where an adult reads its words to the pupils: then they are not measured for readers'),
   claims: z
     .array(
       z.strictObject({

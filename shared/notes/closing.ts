@@ -20,7 +20,8 @@ export function claimsSection({ claims }: Plan): readonly NotesSection[] {
     cell(
       claim.evidence
         .map(
-          ({ title, means, by }) => `${title}: ${means}${by === 'lead' ? ` (${words.claimsVouched})` : ''}`,
+          ({ title, means, by, bands }) =>
+            `${title}${bands === undefined ? '' : ` (${catalogues.en.agesOf(bands)})`}: ${means}${by === 'lead' ? ` (${words.claimsVouched})` : ''}`,
         )
         .join('. '),
     ),

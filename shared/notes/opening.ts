@@ -22,7 +22,7 @@ export const jobSection = (plan: Plan): NotesSection => ({
       items: [
         plan.about ?? plan.title,
         plan.activities.map((activity) => notesLine(activity)).join(' '),
-        `${site.notesRecord} ${site.notesFirst}`,
+        [...(plan.readAloud === true ? [site.notesAloud] : []), site.notesRecord, site.notesFirst].join(' '),
       ],
     },
   ],

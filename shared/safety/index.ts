@@ -1,6 +1,6 @@
 export { computeAdults, standsAt, stationRule, type Adults, type Because } from './adults.ts';
 export { hazardsOf, inOrder, kitOf, signsOf } from './arising.ts';
-export { edgeAtStation, edgeOfType, mayMeet, nearestAllowed, sharper } from './edges.ts';
+export { edgeAtStation, edgeOfType, mayMeet, nearestAllowed, properStation, sharper } from './edges.ts';
 export { lessonSituation } from './lesson-situation.ts';
 export { refusalsOf, REFUSAL_IDS, type Refusal } from './refuse.ts';
 export { safetyReport, strictestReport, type SafetyReport } from './report.ts';

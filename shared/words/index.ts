@@ -5,10 +5,14 @@ import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
 import { compare } from './en/compare.ts';
+import { dayNow, dayPapers, dropInPage } from './en/day-papers.ts';
+import { dayForm, daySheet } from './en/day-sheet.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
+import { evaluation } from './en/evaluation.ts';
 import { help, problemMeanings } from './en/help.ts';
+import { kitWords } from './en/kit-list.ts';
 import { notes } from './en/notes.ts';
 import { order } from './en/order.ts';
 import { outcomes, subjectNames } from './en/outcomes.ts';
@@ -16,8 +20,10 @@ import { printPack } from './en/print-pack.ts';
 import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
+import { stationWords } from './en/station-cards.ts';
 
-export { draftHead, signLines } from './en/safety-papers.ts';
+export { activitySteps, signWords, stationSteps } from './en/station-cards.ts';
+export { draftHead, frameworkName, signLines } from './en/safety-papers.ts';
 export type { Entry, Template, Words } from './entry.ts';
 export { say } from './say.ts';
 export { tellNumber } from './tell-number.ts';
@@ -32,11 +38,18 @@ export const catalogues = {
     barterPaper,
     barterRefusals,
     compare,
+    dayForm,
+    dayNow,
+    dayPapers,
+    daySheet,
     drawings,
+    dropInPage,
     estimate,
     estimatePapers,
+    evaluation,
     help,
     problemMeanings,
+    kitWords,
     notes,
     order,
     outcomes,
@@ -44,6 +57,7 @@ export const catalogues = {
     safetyPapers,
     site,
     sort,
+    stationWords,
     subjectNames,
     agesOf,
   },

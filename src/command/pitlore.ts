@@ -1,4 +1,5 @@
-import { access, readFile, writeFile } from 'node:fs/promises';
+import { access, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { nearest } from '../../shared/lesson/index.ts';
@@ -20,6 +21,7 @@ import { newLesson } from './new.ts';
 import { notes } from './notes.ts';
 import { orders } from './orders.ts';
 import { pack } from './pack.ts';
+import { papers } from './papers.ts';
 import { reading } from './reading.ts';
 import { score } from './score.ts';
 import { swap } from './swap.ts';
@@ -42,6 +44,7 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   notes,
   orders,
   pack,
+  papers,
   reading,
   score,
   swap,
@@ -51,7 +54,10 @@ const io: Io = {
   write: (text) => void process.stdout.write(text),
   complain: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
   read: (path) => readFile(path, 'utf8'),
-  save: (path, text) => writeFile(path, text, { flag: 'wx' }),
+  save: async (path, bytes) => {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, bytes, { flag: 'wx' });
+  },
   exists: (path) =>
     access(path).then(
       () => true,

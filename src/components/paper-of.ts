@@ -7,4 +7,6 @@ export interface PaperOf {
   readonly id: string;
   readonly plan: Plan;
   readonly library: Library;
+  /** No site around it: a file of its own has nothing to link to. */
+  readonly isLoose?: boolean;
 }

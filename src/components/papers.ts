@@ -1,10 +1,9 @@
-import { sheetsOf, type Sheet } from '../../shared/activities/index.ts';
+import { CARD_PARTS, PUPIL_PARTS, sheetsOf, type Sheet } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
 import { catalogues } from '../../shared/words/index.ts';
-import { CARD_PARTS, PUPIL_PARTS } from './sheet-parts.ts';
 
 const words = catalogues.en.site;
-const { printPack, safetyPapers } = catalogues.en;
+const { evaluation, kitWords, printPack, safetyPapers, stationWords } = catalogues.en;
 
 export interface PaperOfLesson {
   readonly path: string;
@@ -62,6 +61,34 @@ export const papers = [
     caution: 'own',
     whom: printPack.whomResponsible,
     copies: printPack.copiesOne,
+  },
+  {
+    path: 'station-cards',
+    name: stationWords.cards,
+    caution: 'teacher',
+    whom: printPack.whomHelpers,
+    copies: printPack.copiesStation,
+  },
+  {
+    path: 'signs',
+    name: stationWords.signs,
+    caution: 'teacher',
+    whom: printPack.whomEverybody,
+    copies: printPack.copiesOne,
+  },
+  {
+    path: 'kit-list',
+    name: kitWords.title,
+    caution: 'teacher',
+    whom: printPack.whomLead,
+    copies: printPack.copiesOne,
+  },
+  {
+    path: 'evaluation',
+    name: evaluation.title,
+    caution: 'pupil',
+    whom: printPack.whomEvaluation,
+    copies: printPack.copiesEach,
   },
 ] as const satisfies readonly PaperOfLesson[];
 

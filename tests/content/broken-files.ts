@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { compileLesson } from '../../shared/compile/index.ts';
+import { checkLesson } from '../../shared/compile/index.ts';
 import { LONGEST_LESSON, type Problem } from '../../shared/lesson/index.ts';
 import { readFindsTable, readSite } from '../../shared/library/index.ts';
 import { readMakingFigures } from '../../shared/library/read-making-figures.ts';
@@ -40,5 +40,5 @@ export function problemsOf(name: string, text: string): readonly Problem[] {
   if (name.endsWith('.figures.yaml')) return readMakingFigures(name, text).problems;
   // A library whose figures cannot be read.
   const library = name === 'figures-missing.md' ? { ...demoLibrary, making: null } : demoLibrary;
-  return compileLesson(name, text, library, 'broken').problems;
+  return checkLesson(name, text, library, 'broken').problems;
 }

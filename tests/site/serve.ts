@@ -12,6 +12,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.json': 'application/json',
   '.md': 'text/markdown; charset=utf-8',
   '.svg': 'image/svg+xml',
+  '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json',
   '.woff2': 'font/woff2',
 };

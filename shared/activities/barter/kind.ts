@@ -3,6 +3,7 @@ import type { BarterActivity } from './activity.ts';
 import { asksBarter } from './asks.ts';
 import { compileBarter } from './compile.ts';
 import { paperBarter } from './paper.ts';
+import { numbersInBarter } from './numbers.ts';
 import { barterPlay, type BarterPlay } from './play.ts';
 import { guessBarter, recordBarter } from './plays.ts';
 import { barterBlock, type BarterBlock } from './schema.ts';
@@ -17,5 +18,6 @@ export const barter: Kind<BarterBlock, BarterActivity, BarterPlay> = {
   guess: guessBarter,
   paper: paperBarter,
   asks: asksBarter,
+  numbers: numbersInBarter,
   shows: () => [],
 };

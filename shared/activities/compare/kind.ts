@@ -2,6 +2,7 @@ import type { Kind } from '../kind.ts';
 import type { CompareActivity } from './activity.ts';
 import { compileCompare } from './compile.ts';
 import { paperCompare } from './paper.ts';
+import { numbersInCompare } from './numbers.ts';
 import { comparePlay, type ComparePlay } from './play.ts';
 import { guessCompare, recordCompare } from './plays.ts';
 import { compareBlock, type CompareBlock } from './schema.ts';
@@ -20,5 +21,6 @@ export const compare: Kind<CompareBlock, CompareActivity, ComparePlay, CompareSc
     met: ['finds-as-evidence', ...(places === null ? [] : ['two-pits'])],
     things: Math.max(...kinds.flatMap(({ counts }) => counts)),
   }),
+  numbers: numbersInCompare,
   shows: ({ pits }) => pits.flatMap(({ finds }) => finds),
 };

@@ -2,6 +2,7 @@ import type { Kind } from '../kind.ts';
 import type { EstimateActivity } from './activity.ts';
 import { asksEstimate } from './asks.ts';
 import { compileEstimate } from './compile.ts';
+import { numbersInEstimate } from './numbers.ts';
 import { paperEstimate } from './paper.ts';
 import { estimatePlay, type EstimatePlay } from './play.ts';
 import { guessEstimate, recordEstimate } from './plays.ts';
@@ -23,5 +24,6 @@ export const estimate: Kind<EstimateBlock, EstimateActivity, EstimatePlay, Estim
       .filter(({ bands }) => bands.includes(band))
       .map(({ how }) => ({ how, bands: [band] })),
   }),
+  numbers: numbersInEstimate,
   shows: ({ find }) => (find === null ? [] : [find.drawing]),
 };

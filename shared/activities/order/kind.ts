@@ -15,6 +15,7 @@ export const order: Kind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
   record: recordLaid,
   guess: guessLaid,
   paper: paperOrder,
+  numbers: ({ steps }) => [{ value: steps.length, form: 'whole', what: 'steps', path: ['steps'] }],
   // Cards of a making, laid from first to last.
   asks: ({ steps }) => ({ met: ['process-steps', 'before-after'], things: steps.length }),
   shows: ({ of }) => (of === null ? [] : [of.drawing]),

@@ -16,6 +16,7 @@ export const sort: Kind<SortBlock, SortActivity, SortPlay, SortScore> = {
   record: recordSort,
   guess: guessSort,
   paper: paperSort,
+  numbers: ({ finds }) => [{ value: finds.length, form: 'whole', what: 'things', path: ['finds'] }],
   asks: asksSort,
   shows: ({ finds }) => finds.map(({ drawing }) => drawing),
 };

@@ -41,6 +41,7 @@ export const commandWords = {
   pitlore score PLAN.json PLAYS.json                 what each play comes to, with its working
   pitlore new NAME                                   a commented lesson to start from
   pitlore pack FILE [--out PACK.html]                a lesson as one file that opens by double click, no network
+  pitlore papers FILE --out DIR [--size a4|letter] [--large] [--backs]   all its papers, as PDF where a Chromium is there
   pitlore notes FILE [--band B] [--out X.md]         the teacher notes as plain text (Markdown)
   pitlore draw FINDID [--view face|full|lying] [--mm-per-px N]   a find's drawing, as SVG
   pitlore alike COUNTS.csv [--by brainerd-robinson|jaccard|dice] [--shuffles N --seed S]   how alike pits are

@@ -19,6 +19,12 @@ export const help = {
   findsTitle: 'Your finds',
   findsText:
     'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there. Your own photographs go in content/sites/photos; list them under “photos” in the site file, each with its find, what it shows and a credit. What they tell of place and device is left out.',
+  dayTitle: 'A day file',
+  dayText:
+    'The groups, stations and adults of a day, in YAML: write it by hand, by the form of the Day sheet, or both. Slots are counted from 1. Names are of groups and of what adults do, never of people.',
+  dayGroup: 'Each group',
+  dayStation: 'Each station',
+  dayAdult: 'Each adult',
   checkTitle: 'Check it',
   checkText:
     'Every problem has a line, a place in the line, what was expected, what stood there, and how to mend it. An error stops that lesson only. A caution does not.',
@@ -109,6 +115,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'minutes-over': 'The activities take longer than the lesson, or one is longer than the band sits still.',
   'minutes-under': 'There is less time than the finds need.',
   'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
+  'number-beyond-band':
+    'A number to be read, entered or compared is larger than those the band has met, or of a kind (decimals, fractions, per cent) it has not met.',
   'par-over': 'The shortest chain is longer than the band can keep in view.',
   'photo-unfit': 'A photograph is missing, is not a picture, is too heavy, or tells of more than it shows.',
   'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
@@ -117,6 +125,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
     'The record gives the same answer to every question about these pits, so that saying it blindly would be right.',
   'prose-tangled':
     'Hundreds of lines or marks follow each other without a pause; it would take too long to read.',
+  'reading-hard':
+    'A sentence is longer, or the whole is harder by a published formula, than the youngest band’s target. A formula counts and sees no meaning: it is a caution, never an error.',
   'return-spoils': 'What is given back for a gift may have spoiled by then.',
   'return-unheld': 'A trader returns for a gift what they do not hold.',
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',

@@ -25,6 +25,7 @@ export const printPack = {
   whomPupils: 'Pupils',
   whomHelpers: 'Helpers',
   whomResponsible: 'Responsible person',
+  whomEvaluation: 'Pupils and teacher',
   whomEverybody: 'Everybody',
   copiesOne: '1',
   copiesPair: '1 set a pair',

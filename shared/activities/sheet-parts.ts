@@ -1,4 +1,4 @@
-import type { Sheet } from '../../shared/activities/index.ts';
+import type { Sheet } from './kind.ts';
 
 /** Sheets that are cards to cut out. */
 export const CARD_PARTS = [
