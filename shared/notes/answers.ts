@@ -22,8 +22,19 @@ function answerBlocks(sheet: Sheet): readonly NotesBlock[] | null {
       return classBlocks(sheet);
     case 'estimate-answer':
       return estimateBlocks(sheet);
-    default:
+    case 'cards':
+    case 'compare-sheet':
+    case 'estimate-sheet':
+    case 'estimate-tally':
+    case 'ledger':
+    case 'pupil-sheet':
+    case 'step-cards':
+    case 'step-line':
+    case 'trader-cards':
+    case 'want-cards':
       return null;
+    default:
+      return sheet satisfies never;
   }
 }
 

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { assert, constantFrom, property, string } from 'fast-check';
 import { fromMarkdown } from 'mdast-util-from-markdown';
 import { gfmTableFromMarkdown } from 'mdast-util-gfm-table';
 import { gfmTable } from 'micromark-extension-gfm-table';
@@ -105,13 +105,13 @@ test.each(awkward)('%s reads back as it was written, wherever it stands', (words
 });
 
 test('any sentence reads back as it was written', () => {
-  const letters = fc.string({
-    unit: fc.constantFrom(...'ab 1.)-#*_`|<>[]&;\\~!+=:'.split('')),
+  const letters = string({
+    unit: constantFrom(...'ab 1.)-#*_`|<>[]&;\\~!+=:'.split('')),
     minLength: 1,
     maxLength: 24,
   });
-  fc.assert(
-    fc.property(letters, (given) => {
+  assert(
+    property(letters, (given) => {
       const words = `a${given}b`.replaceAll(/\s+/g, ' ');
       const root = read(writeMarkdown(holding(words)));
       expect(all(root, 'heading').map(textOf)).toEqual([words, words]);
