@@ -8,6 +8,7 @@ export {
   type Condition,
   type Curricula,
   type Framework,
+  type KnownBy,
   type Outcome,
 } from './curricula.ts';
 export type { ActivityFacts, LessonFacts } from './facts.ts';
@@ -20,5 +21,6 @@ export {
   type JudgedClaim,
 } from './judge-claim.ts';
 export { listOutcomes, type ListedOutcome } from './list-outcomes.ts';
+export { numberLimits, type NumberIdea, type NumberLimits } from './number-limits.ts';
 export { offerClaims } from './offer-claims.ts';
 export { bandsOf } from './steps.ts';

@@ -1,21 +1,21 @@
 import type { Band } from '../library/bands.ts';
 import type { AgeStep, Curricula } from './curricula.ts';
 
-/**
- * The step of age at which a lesson meets a stage of a framework: the youngest, among those of its bands, that holds
- * the stage. Null where none does.
- */
-export const stepFor = (
+/** True where a step of age holds a stage of a framework. */
+const holds = ({ stages }: AgeStep, framework: string, stage: string): boolean =>
+  (stages[framework] ?? []).includes(stage);
+
+/** The steps of age at which a lesson meets a stage of a framework, the youngest first: those of its bands that hold it. */
+export const stepsFor = (
   { steps }: Curricula,
   bands: readonly Band[],
   framework: string,
   stage: string,
-): AgeStep | null =>
-  steps.find((step) => bands.includes(step.band) && (step.stages[framework] ?? []).includes(stage)) ?? null;
+): readonly AgeStep[] => steps.filter((step) => bands.includes(step.band) && holds(step, framework, stage));
 
 /** The bands in which a stage of a framework is met at all. */
 export const bandsOf = ({ steps }: Curricula, framework: string, stage: string): readonly Band[] => [
-  ...new Set(steps.filter((step) => (step.stages[framework] ?? []).includes(stage)).map(({ band }) => band)),
+  ...new Set(steps.filter((step) => holds(step, framework, stage)).map(({ band }) => band)),
 ];
 
 /** The ideas of number a stage may be asked for, with what its framework brings forward or leaves for later. */

@@ -1,3 +1,5 @@
+import type { Doing } from './plan.ts';
+
 /** A slot between two bells, in minutes after midnight. */
 export interface DaySlot {
   readonly fromMinute: number;
@@ -35,6 +37,10 @@ export interface DayStation {
   readonly skill: string | null;
   /** What it is in the words of the safety rules; left out where nobody says. */
   readonly kind?: string;
+  /** Things that have to stand there. */
+  readonly kit: readonly string[];
+  /** Printed sheets that each pupil takes there. */
+  readonly sheetsEach: number;
 }
 
 /** An adult of the day, told by what they do there: no person is named. */
@@ -56,6 +62,13 @@ export interface DayLunch {
   readonly place: string;
 }
 
+/** What a lead has fixed by hand: a group, in a slot, at a station, at lunch, or with nothing on. */
+export interface DayFixed {
+  readonly group: number;
+  readonly slot: number;
+  readonly at: Exclude<Doing, { readonly kind: 'away' }>;
+}
+
 /** A day as planned from: groups, stations, adults and bells. */
 export interface Day {
   readonly title: string;
@@ -69,11 +82,14 @@ export interface Day {
   readonly lunch: DayLunch | null;
   /** Where the day is, in the words of the safety rules; left out where nobody says. */
   readonly setting?: string;
+  readonly fixed: readonly DayFixed[];
   /** Where groups come in and go out; null where that walk is not counted. */
   readonly gate: string | null;
   readonly places: readonly string[];
   /** Shortest minutes on foot between places, both by their number in `places`. */
   readonly walkMinutes: readonly (readonly number[])[];
+  /** True where a walk may take longer than the time between two bells. */
+  readonly mayWalkLate: boolean;
 }
 
 /** Minutes between two bells. @example slotMinutes({ fromMinute: 600, toMinute: 620 }) // 20 */

@@ -1,32 +1,44 @@
+import { basename, dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { compileLesson } from '../../shared/compile/index.ts';
+import { checkLesson } from '../../shared/compile/index.ts';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
-import { readFindsTable, readSite } from '../../shared/library/index.ts';
+import { isDayFile, readDay, readFindsTable, readGlossary, readNotes } from '../../shared/library/index.ts';
+import { readFrameworkWords } from '../loaders/read-curricula.ts';
+import { readSiteFile } from '../loaders/read-site-file.ts';
 import type { ExitCode, Io } from './io.ts';
 import { libraryFor } from './library-for.ts';
 import { showProblem } from './show-problem.ts';
 
-/** Checks one file by what it is: a lesson, a site (`.yaml`), or a finds table (`.csv`). */
+/** Checks one file by what it is: a lesson, a site, a day, the glossary or the notes (`.yaml`), or a finds table (`.csv`). */
 async function checkFile(
   file: string,
   named: string | undefined,
   io: Io,
 ): Promise<{ problems: readonly Problem[]; text: string }> {
   const text = await io.read(file);
+  if (/\.ya?ml$/.test(file) && isDayFile(file, text)) return { text, problems: readDay(file, text).problems };
   const { library, problems } = await libraryFor(file, named, io);
   if (file.endsWith('.csv'))
     return { text, problems: readFindsTable(file, text, library.vocabulary, 'ASM').problems };
+  const sources = library.sources.map(({ id }) => id);
+  if (basename(file) === 'glossary.yaml')
+    return { text, problems: readGlossary(file, text, sources).problems };
+  if (basename(file) === 'notes.yaml') {
+    const words = library.glossary.map(({ word }) => word);
+    const { kinds } = await readFrameworkWords(dirname(file), join(io.home, 'content'));
+    return { text, problems: readNotes(file, text, { kinds, words, sources }).problems };
+  }
   if (file.endsWith('.yaml') || file.endsWith('.yml')) {
-    return { text, problems: readSite(file, text, [], library.vocabulary).problems };
+    return { text, problems: (await readSiteFile(file, library.vocabulary)).problems };
   }
   // A site that cannot be read would only show up as an unknown site.
-  const compiled = compileLesson(file, text, library, 'check');
+  const compiled = checkLesson(file, text, library, 'check');
   const isSiteLost = compiled.problems.some(({ code }) => code === 'site-unknown');
   return { text, problems: isSiteLost ? [...problems, ...compiled.problems] : compiled.problems };
 }
 
-/** `check FILE… [--json]`: the problems of lesson files, site files and finds tables; 1 on any error. */
+/** `check FILE… [--json]`: the problems of lesson files, site files, day files and finds tables; 1 on any error. */
 export async function check(argv: readonly string[], io: Io): Promise<ExitCode> {
   const { values, positionals } = parseArgs({
     args: [...argv],

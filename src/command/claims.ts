@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import { compileLesson, type CompiledLesson } from '../../shared/compile/index.ts';
 import { offerClaims, type JudgedClaim } from '../../shared/curriculum/index.ts';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
-import type { Library } from '../../shared/library/index.ts';
+import type { Band, Library } from '../../shared/library/index.ts';
 import { claimReport } from '../../shared/words/en/claim-report.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -28,6 +28,8 @@ interface ClaimRow {
     readonly kind: string;
     readonly title: string;
     readonly by: 'plan' | 'lead';
+    /** Left out where all bands that meet the stage show it. */
+    readonly bands?: readonly Band[];
   }[];
 }
 
@@ -45,7 +47,13 @@ function claimRow(claim: JudgedClaim, isClaimed: boolean): ClaimRow {
     claimed: isClaimed,
     evidence: shown.length === 0 ? null : [...new Set(shown.map(({ means }) => means))].join('; '),
     why: fault === null ? null : claimReport.why(fault),
-    where: shown.map(({ activity, kind, title, by }) => ({ activity, kind, title, by })),
+    where: shown.map(({ activity, kind, title, by, bands }) => ({
+      activity,
+      kind,
+      title,
+      by,
+      ...(bands === undefined ? {} : { bands }),
+    })),
   };
 }
 

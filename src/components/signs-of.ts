@@ -2,7 +2,7 @@ import { stationCards, type Plan, type StationCard } from '../../shared/compile/
 import type { Library } from '../../shared/library/index.ts';
 import { edgeAtStation, standsAt } from '../../shared/safety/index.ts';
 import { catalogues, say, signWords } from '../../shared/words/index.ts';
-import { lessonSafety } from './lesson-safety.ts';
+import { lessonSafety } from '../../shared/telling/lesson-safety.ts';
 import { stationName } from './station-facts.ts';
 
 const words = catalogues.en.stationWords;
