@@ -12,7 +12,7 @@ export interface SiteContent {
 async function load(folder: string): Promise<SiteContent> {
   const { library, problems } = await readLibrary(folder, 'content');
   // What is left out of a build is told in its log, at its place.
-  for (const problem of problems) console.warn(showProblem(problem, null).trimEnd());
+  for (const problem of problems) process.stderr.write(showProblem(problem, null));
   return { library, lessons: await readLessons(join(folder, 'lessons'), library) };
 }
 
