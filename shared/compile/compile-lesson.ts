@@ -17,9 +17,10 @@ import { youngestAge } from '../library/bands.ts';
 import { fileWords } from '../words/en/problems.ts';
 import type { LessonWords } from './check-reading.ts';
 import { checkClaims, factsOf, lessonFacts, vouchFaults } from './check-claims.ts';
+import { notesFaults } from './check-notes.ts';
 import { numberCautions } from './check-numbers.ts';
 import { visitFaults } from './check-visit.ts';
-import type { Plan, PlanClaim, PlanPart } from './plan.ts';
+import { USUAL_SETTING, type Plan, type PlanClaim, type PlanPart } from './plan.ts';
 import { readVisit, type ReadVisit } from './read-visit.ts';
 
 export interface CompiledLesson {
@@ -155,7 +156,13 @@ export function compileLesson(file: string, text: string, library: Library, seed
         continue;
       }
       seen.add(id);
-      const context = { library, site, bands: head.bands, chance: derive(chance, id) };
+      const context = {
+        library,
+        site,
+        bands: head.bands,
+        setting: head.visit?.setting ?? USUAL_SETTING,
+        chance: derive(chance, id),
+      };
       // The block passed this kind's schema when the lesson was read.
       const { activity, faults } = compileBlock(
         kindName,
@@ -185,6 +192,8 @@ export function compileLesson(file: string, text: string, library: Library, seed
       ];
       problems.push(...placeFaults(source, faults, lesson.locateHead));
     }
+    if (head.notes !== undefined)
+      problems.push(...placeFaults(source, notesFaults(head.notes, library.notes), lesson.locateHead));
     facts = lessonFacts(head, site, asked);
     const checked = checkClaims(head.claims ?? [], facts, library.curricula, !hasErrors(problems));
     claims = checked.judged;
@@ -225,6 +234,7 @@ export function compileLesson(file: string, text: string, library: Library, seed
     activities,
     claims: claims.flatMap(planClaim),
     ...(visit === null ? {} : { visit: visit.visit }),
+    ...(head.notes === undefined ? {} : { notes: head.notes }),
     ...(head['read-aloud'] === true ? { readAloud: true } : {}),
   };
   return { plan, problems: sorted, title, claims, facts, words };

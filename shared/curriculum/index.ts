@@ -8,6 +8,7 @@ export {
   type Condition,
   type Curricula,
   type Framework,
+  type KnownBy,
   type Outcome,
 } from './curricula.ts';
 export type { ActivityFacts, LessonFacts } from './facts.ts';

@@ -1,9 +1,15 @@
 import type { Day } from './day.ts';
 import type { Columns, Keeps } from './columns.ts';
+import type { InHand } from './in-hand.ts';
 import { sum, type Programme } from './programme.ts';
+
+/** One adult moved from a plan in hand weighs as much as this many stations to learn. ASM. */
+const MOVED_WEIGHS = 4;
 
 /**
  * Adults at stations: enough, skilled, one place at a time, when they are free, with their breaks.
+ *
+ * Where there is a plan in hand, adults were where they were, and change as little as can be after that.
  *
  * @returns With `isCounted`, the terms of how many stations each adult serves; else [].
  */
@@ -12,7 +18,7 @@ export function crewRows(
   keeps: Keeps,
   { visit }: Columns,
   into: Programme,
-  isCounted: boolean,
+  { isCounted, inHand }: { readonly isCounted: boolean; readonly inHand?: InHand | undefined },
 ): readonly string[] {
   const isCrewed = (station: number): boolean =>
     keeps({ kind: 'crew', station }) || keeps({ kind: 'skill', station });
@@ -58,6 +64,15 @@ export function crewRows(
       if (run.length > 0) into.row(run, `<= ${eating.length - 1}`);
     }
   }
+  if (inHand !== undefined) {
+    for (let slot = 0; slot < Math.min(inHand.fromSlot, day.slots.length); slot += 1) {
+      for (const adult of day.adults.keys()) {
+        const station = inHand.plan.crew[adult]?.[slot] ?? null;
+        const was = station === null ? null : at(adult, station, slot);
+        if (was !== null) into.row(sum([was]), '= 1');
+      }
+    }
+  }
   if (!isCounted) return [];
   const serves: string[] = [];
   for (const adult of day.adults.keys()) {
@@ -67,6 +82,14 @@ export function crewRows(
       const served = into.yesNo(`s_${adult}_${station}`);
       for (const term of each) into.row([term, `- 1 ${served}`], '<= 0');
       serves.push(`+ 1 ${served}`);
+    }
+  }
+  for (let slot = inHand?.fromSlot ?? day.slots.length; slot < day.slots.length; slot += 1) {
+    for (const adult of day.adults.keys()) {
+      for (const station of crewed) {
+        if (inHand?.plan.crew[adult]?.[slot] === station) continue;
+        serves.push(...sum([at(adult, station, slot)], MOVED_WEIGHS));
+      }
     }
   }
   return serves;

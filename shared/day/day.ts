@@ -1,3 +1,5 @@
+import type { Doing } from './plan.ts';
+
 /** A slot between two bells, in minutes after midnight. */
 export interface DaySlot {
   readonly fromMinute: number;
@@ -33,6 +35,10 @@ export interface DayStation {
   readonly adults: number;
   /** What one of those adults must be able to do. */
   readonly skill: string | null;
+  /** Things that have to stand there. */
+  readonly kit: readonly string[];
+  /** Printed sheets that each pupil takes there. */
+  readonly sheetsEach: number;
 }
 
 /** An adult of the day, told by what they do there: no person is named. */
@@ -54,6 +60,13 @@ export interface DayLunch {
   readonly place: string;
 }
 
+/** What a lead has fixed by hand: a group, in a slot, at a station, at lunch, or with nothing on. */
+export interface DayFixed {
+  readonly group: number;
+  readonly slot: number;
+  readonly at: Exclude<Doing, { readonly kind: 'away' }>;
+}
+
 /** A day as planned from: groups, stations, adults and bells. */
 export interface Day {
   readonly title: string;
@@ -65,11 +78,14 @@ export interface Day {
   /** Empty where the crew is not planned here. */
   readonly adults: readonly DayAdult[];
   readonly lunch: DayLunch | null;
+  readonly fixed: readonly DayFixed[];
   /** Where groups come in and go out; null where that walk is not counted. */
   readonly gate: string | null;
   readonly places: readonly string[];
   /** Shortest minutes on foot between places, both by their number in `places`. */
   readonly walkMinutes: readonly (readonly number[])[];
+  /** True where a walk may take longer than the time between two bells. */
+  readonly mayWalkLate: boolean;
 }
 
 /** Minutes between two bells. @example slotMinutes({ fromMinute: 600, toMinute: 620 }) // 20 */

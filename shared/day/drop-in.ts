@@ -62,3 +62,27 @@ export function dropIn({
     },
   };
 }
+
+/** More places than this are no one table. ASM. */
+const MOST_PLACES = 100;
+
+/**
+ * The fewest places at which parties wait no longer than that on average; null where not even a hundred do.
+ *
+ * @example placesForWait({ perHour: 20, minutes: 8, mostWaitMinutes: 5 }) // 4
+ */
+export function placesForWait({
+  perHour,
+  minutes,
+  mostWaitMinutes,
+}: {
+  readonly perHour: number;
+  readonly minutes: number;
+  readonly mostWaitMinutes: number;
+}): number | null {
+  for (let places = 1; places <= MOST_PLACES; places += 1) {
+    const { queue } = dropIn({ perHour, minutes, places });
+    if (queue !== null && queue.meanWaitMinutes <= mostWaitMinutes) return places;
+  }
+  return null;
+}

@@ -1,6 +1,16 @@
 import { isThere, slotMinutes, type Day } from './day.ts';
 import type { DayPlan } from './plan.ts';
 
+/** Minutes of the three aims, in their order. */
+export interface AimMinutes {
+  /** Of all groups together. */
+  readonly idleMinutes: number;
+  /** Between the group that waits most and the one that waits least. */
+  readonly unevenMinutes: number;
+  /** Of all groups together. */
+  readonly walkingMinutes: number;
+}
+
 /** What a plan comes to, group by group, in minutes. */
 export interface GroupMinutes {
   readonly idleMinutes: number;
@@ -39,8 +49,20 @@ export const measurePlan = (day: Day, plan: DayPlan): readonly GroupMinutes[] =>
   });
 
 /** The difference between the groups that wait the most and the least, in minutes. @example unevenMinutes([]) // 0 */
-export const unevenMinutes = (groups: readonly Pick<GroupMinutes, 'idleMinutes'>[]): number =>
+const unevenMinutes = (groups: readonly Pick<GroupMinutes, 'idleMinutes'>[]): number =>
   groups.length === 0
     ? 0
     : Math.max(...groups.map(({ idleMinutes }) => idleMinutes)) -
       Math.min(...groups.map(({ idleMinutes }) => idleMinutes));
+
+/** What a plan comes to by the three aims. */
+export function minutesOf(day: Day, plan: DayPlan): AimMinutes {
+  const groups = measurePlan(day, plan);
+  const total = (key: 'idleMinutes' | 'walkingMinutes'): number =>
+    groups.reduce((minutes, group) => minutes + group[key], 0);
+  return {
+    idleMinutes: total('idleMinutes'),
+    unevenMinutes: unevenMinutes(groups),
+    walkingMinutes: total('walkingMinutes'),
+  };
+}

@@ -1,22 +1,14 @@
 import { conflictSet, type ConflictSet } from './conflict-set.ts';
 import { countDay, type TooMany } from './count-day.ts';
 import type { Day } from './day.ts';
-import { dayProgramme, type Aim, type Settled } from './day-programme.ts';
-import { measurePlan, unevenMinutes } from './measure-plan.ts';
+import { dayProgramme } from './day-programme.ts';
+import { movedCells, type InHand } from './in-hand.ts';
+import { minutesOf, type AimMinutes } from './measure-plan.ts';
 import type { DayPlan } from './plan.ts';
+import { reachAims, type PlanWishes } from './reach-aims.ts';
 import { readPlan } from './read-plan.ts';
 import { rulesOf } from './rules.ts';
 import type { Solve } from './solver.ts';
-
-/** Minutes of the three aims, in their order. */
-export interface AimMinutes {
-  /** Of all groups together. */
-  readonly idleMinutes: number;
-  /** Between the group that waits most and the one that waits least. */
-  readonly unevenMinutes: number;
-  /** Of all groups together. */
-  readonly walkingMinutes: number;
-}
 
 /** A plan, or why there is none. */
 export type DayOutcome =
@@ -26,6 +18,8 @@ export type DayOutcome =
       readonly plan: DayPlan;
       readonly minutes: AimMinutes;
       readonly bound: AimMinutes;
+      /** Slots of groups that are not as they stood in the plan in hand; null where there was none. */
+      readonly movedCells: number | null;
     }
   | {
       readonly status: 'impossible';
@@ -37,66 +31,44 @@ export type DayOutcome =
   /** Out of time before there was a plan, or a proof that there is none. */
   | { readonly status: 'unknown' };
 
-const ORDER = ['idle', 'uneven', 'walking'] as const satisfies readonly Aim[];
-
-function minutesOf(day: Day, plan: DayPlan): AimMinutes {
-  const groups = measurePlan(day, plan);
-  const total = (key: 'idleMinutes' | 'walkingMinutes'): number =>
-    groups.reduce((minutes, group) => minutes + group[key], 0);
-  return {
-    idleMinutes: total('idleMinutes'),
-    unevenMinutes: unevenMinutes(groups),
-    walkingMinutes: total('walkingMinutes'),
-  };
-}
-
-const KEYS = {
-  idle: 'idleMinutes',
-  uneven: 'unevenMinutes',
-  walking: 'walkingMinutes',
-} as const satisfies Record<(typeof ORDER)[number], keyof AimMinutes>;
-
 /** Why there is no plan: by counting, then the least set of rules that cannot all hold. */
-function explain(day: Day, solve: Solve): DayOutcome {
+function explain(day: Day, solve: Solve, inHand: InHand | undefined): DayOutcome {
   const reasons = countDay(day);
   // What counting has found is a small set to start from.
   const start = reasons[0]?.rules ?? rulesOf(day);
-  const missed = solve(dayProgramme(day, 'missed'));
+  const settled = inHand === undefined ? {} : { inHand };
+  const missed = solve(dayProgramme(day, 'missed', rulesOf(day), settled));
   return {
     status: 'impossible',
     reasons,
-    conflict: conflictSet(day, start, solve) ?? conflictSet(day, rulesOf(day), solve),
+    conflict: conflictSet(day, start, solve, inHand) ?? conflictSet(day, rulesOf(day), solve, inHand),
     leastMissed: missed.status === 'optimal' && missed.bound !== null ? Math.round(missed.bound) : null,
   };
 }
 
 /**
  * Plans a day: every must-see and every rule kept, then in strict order the least time with nothing on, the least
- * difference between groups, the least walking; then adults change stations as little as is found. The solver is handed in.
+ * difference between groups, the least walking; then adults change stations as little as is found. With a plan in hand,
+ * what has happened stays, and before all these as few slots as can be are moved. The solver is handed in.
  */
-export function planDay(day: Day, solve: Solve): DayOutcome {
-  if (countDay(day).length > 0) return explain(day, solve);
-  let plan: DayPlan | null = null;
-  let settled: Settled = {};
-  let isProved = true;
-  const bound = { idleMinutes: 0, unevenMinutes: 0, walkingMinutes: 0 };
-  for (const aim of ORDER) {
-    const solved = solve(dayProgramme(day, aim, rulesOf(day), settled));
-    if (plan === null && solved.status === 'infeasible') return explain(day, solve);
-    if (solved.values !== null) plan = readPlan(day, solved.values);
-    if (plan === null) return { status: 'unknown' };
-    const reached = minutesOf(day, plan);
-    // Minutes are whole: a bound of 39.2 rules out 39.
-    const proved = Math.max(0, Math.ceil((solved.bound ?? 0) - 1e-6));
-    bound[KEYS[aim]] = Math.min(reached[KEYS[aim]], proved);
-    isProved &&= bound[KEYS[aim]] === reached[KEYS[aim]];
-    settled = { ...settled, [KEYS[aim]]: reached[KEYS[aim]] };
-  }
-  if (plan !== null && day.adults.length > 0) {
-    const { values } = solve(dayProgramme(day, 'changes', rulesOf(day), { groups: plan.groups }));
+export function planDay(day: Day, solve: Solve, wishes: PlanWishes = {}): DayOutcome {
+  const { inHand, tell } = wishes;
+  if (countDay(day).length > 0) return explain(day, solve, inHand);
+  const reached = reachAims(day, solve, wishes);
+  if (!('plan' in reached))
+    return reached.status === 'infeasible' ? explain(day, solve, inHand) : { status: 'unknown' };
+  const { status, bound, settled } = reached;
+  let { plan } = reached;
+  if (day.adults.length > 0) {
+    tell?.({ aim: 'changes', plan, minutes: minutesOf(day, plan), bound });
+    const { values } = solve(dayProgramme(day, 'changes', rulesOf(day), { ...settled, groups: plan.groups }));
     if (values !== null) plan = readPlan(day, values);
   }
-  return plan === null
-    ? { status: 'unknown' }
-    : { status: isProved ? 'optimal' : 'bounded', plan, minutes: minutesOf(day, plan), bound };
+  return {
+    status,
+    plan,
+    minutes: minutesOf(day, plan),
+    bound,
+    movedCells: inHand === undefined ? null : movedCells(plan, inHand),
+  };
 }

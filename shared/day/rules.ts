@@ -2,6 +2,7 @@ import type { Day } from './day.ts';
 
 /** A rule of the day that could be given up, each by number: what a conflict is made of. */
 export type DayRule =
+  | { readonly kind: 'fixed'; readonly fixed: number }
   | { readonly kind: 'walk' }
   | { readonly kind: 'adult-lunch'; readonly adult: number }
   | { readonly kind: 'adult-break'; readonly adult: number }
@@ -20,19 +21,20 @@ export type DayRule =
 /** One text for each rule. @example ruleKey({ kind: 'must-see', group: 0, station: 2 }) // 'must-see/0/2' */
 export function ruleKey(rule: DayRule): string {
   const parts: (string | number)[] = [rule.kind];
+  if ('fixed' in rule) parts.push(rule.fixed);
   if ('adult' in rule) parts.push(rule.adult);
   if ('group' in rule) parts.push(rule.group);
   if ('station' in rule) parts.push(rule.station);
   return parts.join('/');
 }
 
-/** Every rule of a day, those a lead would give up first at the front; must-sees last. */
+/** Every rule of a day, those a lead would give up first at the front; must-sees and what was fixed by hand last. */
 export function rulesOf(day: Day): readonly DayRule[] {
-  const { groups, stations, adults, lunch } = day;
+  const { groups, stations, adults, lunch, fixed } = day;
   const hasCrew = adults.length > 0;
   const eating = lunch === null ? [] : [...groups.entries()].filter(([, { hasLunch }]) => hasLunch);
   return [
-    { kind: 'walk' },
+    ...(day.mayWalkLate ? [] : [{ kind: 'walk' } as const]),
     ...adults.flatMap(({ hasLunch }, adult): readonly DayRule[] =>
       hasLunch && lunch !== null ? [{ kind: 'adult-lunch', adult }] : [],
     ),
@@ -62,5 +64,6 @@ export function rulesOf(day: Day): readonly DayRule[] {
         mustSee.includes(id) ? [{ kind: 'must-see', group, station }] : [],
       ),
     ),
+    ...fixed.map((_, index): DayRule => ({ kind: 'fixed', fixed: index })),
   ];
 }

@@ -8,5 +8,17 @@ export interface Solved {
   readonly values: Readonly<Record<string, number>> | null;
 }
 
+/** What may be told and asked while a programme is solved. */
+export interface Watch {
+  /** Each better set of columns as it is found. */
+  readonly better?: (values: Readonly<Record<string, number>>) => void;
+  /** No plan can come below this, as it rises. */
+  readonly bound?: (bound: number) => void;
+  /** Columns to begin from; a set that breaks a row is let go. */
+  readonly start?: Readonly<Record<string, number>>;
+  /** The most seconds for this one programme, where that is less than what is left. */
+  readonly seconds?: number;
+}
+
 /** A solver that is handed in: a programme in LP text (the CPLEX form), minimised. */
-export type Solve = (programme: string) => Solved;
+export type Solve = (programme: string, watch?: Watch) => Solved;

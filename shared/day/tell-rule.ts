@@ -17,6 +17,11 @@ export function tellRule(day: Day, rule: DayRule): string {
   const who = group?.name ?? '';
   const role = adult?.role ?? '';
   switch (rule.kind) {
+    case 'fixed': {
+      const said = day.fixed[rule.fixed];
+      const at = said?.at.kind === 'station' ? stationName(day, said.at.station) : (said?.at.kind ?? 'free');
+      return dayRuleWords.fixed(groupName(day, said?.group ?? -1), at, (said?.slot ?? 0) + 1);
+    }
     case 'must-see':
       return dayRuleWords['must-see'](who, at);
     case 'present':

@@ -1,5 +1,6 @@
 export { readLesson, LONGEST_LESSON, type Lesson, type LessonBlock, type LessonPart } from './read-lesson.ts';
 export { lessonHead, type LessonHead } from './lesson-head.ts';
+export type { WrittenNotes } from './notes-schema.ts';
 export { PUPILS_DO, type WrittenStation, type WrittenVisit } from './visit-schema.ts';
 export { lineMap, type LineMap, type Point } from './point.ts';
 export { nearest } from './nearest.ts';

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { CLAIM_GRADES } from '../curriculum/index.ts';
 import { BANDS } from '../library/bands.ts';
+import { lessonNotes } from './notes-schema.ts';
 import { lessonVisit } from './visit-schema.ts';
 
 /** The head of a lesson file, as a lead writes it. */
@@ -28,6 +29,11 @@ export const lessonHead = z.strictObject({
     .optional()
     .describe(
       'What runs beside it: the setting, and stations (kind, children, finds, edge, exposure, pupils …), held against the safety rules',
+    ),
+  notes: lessonNotes
+    .optional()
+    .describe(
+      'For the teacher notes: kit, talk, misconceptions and adaptations of your own, and ids of ours to leave out',
     ),
   language: z.literal('en').optional().describe('The language of its words'),
 });

@@ -12,7 +12,17 @@ export {
   type Vocabulary,
 } from './library.ts';
 export type { MakingEvidence, MakingSource } from './making-evidence.ts';
+export {
+  NO_ROWS,
+  type AdaptationRow,
+  type KitRow,
+  type MistakenRow,
+  type NotesRow,
+  type NotesRows,
+  type TalkRow,
+} from './notes-rows.ts';
 export { drawable } from './drawable.ts';
+export { looksLike } from './looks-like.ts';
 export { readBands } from './read-bands.ts';
 export { readClaimRules } from './read-claim-rules.ts';
 export { readComparisons, type Comparison } from './read-comparisons.ts';
@@ -21,8 +31,12 @@ export { readCsv } from './read-csv.ts';
 export { readFindsTable, TABLE_COLUMNS } from './read-finds-table.ts';
 export { readFramework, type FrameworkWords } from './read-framework.ts';
 export { readMakingFigures } from './read-making-figures.ts';
-export { readDay } from './read-day.ts';
+export { dayEntries, dayFile } from './day-file.ts';
+export { editDay } from './edit-day.ts';
+export { isDayFile, readDay } from './read-day.ts';
+export { readGlossary } from './read-glossary.ts';
 export { readHazards } from './read-hazards.ts';
+export { readNotes, type NotesKnown } from './read-notes.ts';
 export { readSituation } from './read-situation.ts';
 export { readSite, siteFile, type TableText } from './read-site.ts';
 export { readSources } from './read-sources.ts';

@@ -1,77 +1,11 @@
-import * as z from 'zod';
-import type { Day } from '../day/index.ts';
+import type { Day, DayFixed } from '../day/index.ts';
 import { nearest } from '../lesson/nearest.ts';
-import type { Fault, Path } from '../lesson/problem.ts';
+import { hasErrors, type Fault, type Path } from '../lesson/problem.ts';
 import { dayProblems } from '../words/en/day-problems.ts';
 import { shapeWords } from '../words/en/problems.ts';
+import { dayFile, type DayParts } from './day-file.ts';
+import { walkFaults, walkMatrix } from './day-walks.ts';
 import { readYamlFile, type ReadFile } from './read-yaml-file.ts';
-import { STATUSES } from './status.ts';
-
-const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'a time such as "09:30"');
-const id = z.string().regex(/^[a-z][a-z0-9-]*$/, 'small letters, digits and hyphens');
-const slotNumber = z.int().min(1).max(24);
-const count = z.int().min(1).max(1000);
-
-/** A day as a lead writes it. Slots are numbered from 1, in the order of the bells. */
-const dayFile = z.strictObject({
-  title: z.string(),
-  status: z.enum(STATUSES),
-  note: z.string().optional(),
-  date: z
-    .string()
-    .regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'a date such as "2027-06-10"')
-    .optional(),
-  slots: z
-    .array(z.strictObject({ from: clock, to: clock }))
-    .min(1)
-    .max(24),
-  lunch: z.strictObject({ slots: z.array(slotNumber).min(1), places: count, place: z.string() }).optional(),
-  gate: z.string().optional(),
-  walking: z
-    .array(z.strictObject({ from: z.string(), to: z.string(), minutes: z.int().min(0).max(120) }))
-    .optional(),
-  'must-see': z.array(z.string()).optional(),
-  groups: z.record(
-    id,
-    z.strictObject({
-      name: z.string(),
-      pupils: count,
-      ages: z.string().regex(/^\d{1,2}(-\d{1,2})?$/, 'ages such as "7-9"'),
-      arrives: clock,
-      leaves: clock,
-      'must-see': z.array(z.string()).optional(),
-      lunch: z.boolean().optional(),
-    }),
-  ),
-  stations: z.record(
-    id,
-    z.strictObject({
-      name: z.string(),
-      place: z.string(),
-      pupils: count,
-      groups: z.int().min(1).max(24).optional(),
-      shut: z.array(slotNumber).optional(),
-      wet: z.enum(['open', 'shut']).optional(),
-      'from-age': z.int().min(0).max(18).optional(),
-      adults: z.int().min(0).max(12).optional(),
-      skill: z.string().optional(),
-    }),
-  ),
-  adults: z
-    .record(
-      id,
-      z.strictObject({
-        role: z.string(),
-        skills: z.array(z.string()).optional(),
-        free: z.array(slotNumber).optional(),
-        'most-in-a-row': z.int().min(1).max(24).optional(),
-        lunch: z.boolean().optional(),
-      }),
-    )
-    .optional(),
-});
-
-type DayParts = z.output<typeof dayFile>;
 
 const MOST = { groups: 24, stations: 24, adults: 40 } as const;
 
@@ -117,6 +51,13 @@ function timeFaults({ slots, groups }: DayParts): readonly Fault[] {
   return [...wrongSlots, ...wrongGroups];
 }
 
+/** What a group may be fixed to beside a station. */
+const NOT_STATIONS = ['lunch', 'free'] as const;
+
+/** Faults of one word of one thing that is fixed. */
+const ofFixed = (key: 'group' | 'at', index: number, faults: readonly Fault[]): readonly Fault[] =>
+  faults.map((fault) => ({ ...fault, path: ['fixed', index, key] }));
+
 function nameFaults(said: DayParts): readonly Fault[] {
   const stations = Object.keys(said.stations);
   const numbers = (list: readonly number[] | undefined, path: Path): readonly Fault[] =>
@@ -131,6 +72,11 @@ function nameFaults(said: DayParts): readonly Fault[] {
   return [
     ...tooMany,
     ...unknownWords(said['must-see'] ?? [], stations, ['must-see']),
+    ...(said.fixed ?? []).flatMap(({ group, slot, at }, index) => [
+      ...ofFixed('group', index, unknownWords([group], Object.keys(said.groups), [])),
+      ...ofFixed('at', index, unknownWords([at], [...stations, ...NOT_STATIONS], [])),
+      ...numbers([slot], []).map((fault) => ({ ...fault, path: ['fixed', index, 'slot'] })),
+    ]),
     ...Object.entries(said.groups).flatMap(([key, group]) =>
       unknownWords(group['must-see'] ?? [], stations, ['groups', key, 'must-see']),
     ),
@@ -140,43 +86,16 @@ function nameFaults(said: DayParts): readonly Fault[] {
   ];
 }
 
-/** Shortest minutes between every two places, by way of others where that is shorter. Source: Floyd 1962 (FM). */
-function walks(places: readonly string[], walking: DayParts['walking']): number[][] {
-  const minutes = places.map((_, from) =>
-    places.map((__, to) => (from === to ? 0 : Number.POSITIVE_INFINITY)),
-  );
-  const lower = (from: number, to: number, value: number): void => {
-    const row = minutes[from];
-    if (row !== undefined && value < (row[to] ?? 0)) row[to] = value;
-  };
-  for (const walk of walking ?? []) {
-    const [from, to] = [places.indexOf(walk.from), places.indexOf(walk.to)];
-    lower(from, to, walk.minutes);
-    lower(to, from, walk.minutes);
-  }
-  const between = (from: number, to: number): number => minutes[from]?.[to] ?? 0;
-  for (const by of places.keys())
-    for (const from of places.keys())
-      for (const to of places.keys()) lower(from, to, between(from, by) + between(by, to));
-  return minutes;
-}
+/** Keys that a day has and a site has not. */
+const DAY_KEYS = /^(?:slots|stations|walking|lunch)[ \t]*:/m;
 
-function placeFaults(places: readonly string[], minutes: readonly (readonly number[])[], said: DayParts) {
-  const strange = (said.walking ?? []).flatMap(({ from, to }, index) => [
-    ...unknownWords([from], places, ['walking', index]).map((fault) => ({
-      ...fault,
-      path: ['walking', index, 'from'],
-    })),
-    ...unknownWords([to], places, ['walking', index]).map((fault) => ({
-      ...fault,
-      path: ['walking', index, 'to'],
-    })),
-  ]);
-  const lost = places.find((_, to) => minutes[0]?.[to] === Number.POSITIVE_INFINITY);
-  return lost === undefined
-    ? strange
-    : [...strange, unfit(['walking'], dayProblems.noWay(places[0] ?? '', lost))];
-}
+/**
+ * True for a YAML file that is meant as a day: it lies in a folder `days`, or says its bells or stations.
+ *
+ * @example isDayFile('content/days/a.yaml', '') // true
+ */
+export const isDayFile = (file: string, text: string): boolean =>
+  /(?:^|[\\/])days[\\/][^\\/]*$/.test(file) || DAY_KEYS.test(text);
 
 /** Reads a day file: groups, stations, adults and bells. Every problem has its line and column. */
 export function readDay(file: string, text: string): ReadFile<Day> {
@@ -191,9 +110,14 @@ export function readDay(file: string, text: string): ReadFile<Day> {
       ...(said.lunch === undefined ? [] : [said.lunch.place]),
     ]),
   ];
-  const walkMinutes = walks(places, said.walking);
-  const faults = [...timeFaults(said), ...nameFaults(said), ...placeFaults(places, walkMinutes, said)];
-  if (faults.length > 0) return { ...read, value: null, problems: [...read.problems, ...read.place(faults)] };
+  const walkMinutes = walkMatrix(places, said.walking ?? []);
+  const faults = [
+    ...timeFaults(said),
+    ...nameFaults(said),
+    ...walkFaults(places, walkMinutes, said.walking ?? []),
+  ];
+  const problems = [...read.problems, ...read.place(faults)];
+  if (hasErrors(faults)) return { ...read, value: null, problems };
   const fromOne = (slots: readonly number[] | undefined): readonly number[] =>
     (slots ?? []).map((slot) => slot - 1);
   const value: Day = {
@@ -221,6 +145,8 @@ export function readDay(file: string, text: string): ReadFile<Day> {
       fromYears: station['from-age'] ?? 0,
       adults: station.adults ?? 1,
       skill: station.skill ?? null,
+      kit: station.kit ?? [],
+      sheetsEach: station.sheets ?? 0,
     })),
     adults: Object.entries(said.adults ?? {}).map(([key, adult]) => ({
       id: key,
@@ -234,9 +160,16 @@ export function readDay(file: string, text: string): ReadFile<Day> {
       said.lunch === undefined
         ? null
         : { slots: fromOne(said.lunch.slots), places: said.lunch.places, place: said.lunch.place },
+    fixed: (said.fixed ?? []).map(({ group, slot, at }): DayFixed => {
+      const station = stations.findIndex(([key]) => key === at);
+      const there: DayFixed['at'] =
+        station >= 0 ? { kind: 'station', station } : { kind: at === 'lunch' ? 'lunch' : 'free' };
+      return { group: Object.keys(said.groups).indexOf(group), slot: slot - 1, at: there };
+    }),
     gate: said.gate ?? null,
     places,
     walkMinutes,
+    mayWalkLate: said['late-walks'] ?? false,
   };
-  return { ...read, value };
+  return { ...read, value, problems };
 }

@@ -3,8 +3,9 @@ import { parseArgs } from 'node:util';
 import { checkLesson } from '../../shared/compile/index.ts';
 import { hasErrors, type Problem, type ProblemCode } from '../../shared/lesson/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
-import { readFindsTable, readFramework, readSite } from '../../shared/library/index.ts';
+import { isDayFile, readDay, readFindsTable, readFramework } from '../../shared/library/index.ts';
 import { readFrameworkWords } from '../loaders/read-curricula.ts';
+import { readSiteFile } from '../loaders/read-site-file.ts';
 import type { ExitCode, Io } from './io.ts';
 import { contentFor, libraryFor } from './library-for.ts';
 import { showProblem } from './show-problem.ts';
@@ -15,13 +16,14 @@ const isFramework = (text: string): boolean => /^outcomes:/m.test(text);
 /** Problems of the library that would only show up in a lesson as a word nobody knows. */
 const CONSEQUENCES: readonly ProblemCode[] = ['site-unknown', 'claim-unknown'];
 
-/** Checks one file by what it is: a lesson, a site or a framework (`.yaml`), or a finds table (`.csv`). */
+/** Checks one file by what it is: a lesson, a site, a day or a framework (`.yaml`), or a finds table (`.csv`). */
 async function checkFile(
   file: string,
   named: string | undefined,
   io: Io,
 ): Promise<{ problems: readonly Problem[]; text: string }> {
   const text = await io.read(file);
+  if (/\.ya?ml$/.test(file) && isDayFile(file, text)) return { text, problems: readDay(file, text).problems };
   const { library, problems } = await libraryFor(file, named, io);
   if (file.endsWith('.csv'))
     return { text, problems: readFindsTable(file, text, library.vocabulary, 'ASM').problems };
@@ -31,14 +33,14 @@ async function checkFile(
       const known = await readFrameworkWords(folder, join(io.home, 'content'));
       return { text, problems: readFramework(file, text, known).problems };
     }
-    return { text, problems: readSite(file, text, [], library.vocabulary).problems };
+    return { text, problems: (await readSiteFile(file, library.vocabulary)).problems };
   }
   const compiled = checkLesson(file, text, library, 'check');
   const isLost = compiled.problems.some(({ code }) => CONSEQUENCES.includes(code));
   return { text, problems: isLost ? [...problems, ...compiled.problems] : compiled.problems };
 }
 
-/** `check FILE… [--json]`: the problems of lesson files, site files, framework files and finds tables; 1 on any error. */
+/** `check FILE… [--json]`: the problems of lesson, site, day and framework files and finds tables; 1 on any error. */
 export async function check(argv: readonly string[], io: Io): Promise<ExitCode> {
   const { values, positionals } = parseArgs({
     args: [...argv],

@@ -45,3 +45,12 @@ function setAside(key: string, text: string): void {
     // The device keeps nothing; there is nothing to lose.
   }
 }
+
+/** Takes the state of one activity off this device. */
+export function forget(lesson: string, activity: string): void {
+  try {
+    localStorage.removeItem(keyOf(lesson, activity));
+  } catch {
+    // The device keeps nothing; there is nothing to take away.
+  }
+}

@@ -36,11 +36,13 @@ export const commandWords = {
   failed: (verb: string, message: string): string => `${verb} stopped: ${message}`,
   help: (): string => `Pitlore: lesson files about real archaeology, made into activities.
 
-  pitlore check FILE…  [--json] [--content FOLDER]   the problems of lessons, sites, frameworks and finds tables
+  pitlore check FILE…  [--json] [--content FOLDER]   the problems of lessons, sites, days, frameworks, finds tables
   pitlore compile FILE [--seed N] [--content FOLDER] the plan of a lesson, as JSON
   pitlore score PLAN.json PLAYS.json                 what each play comes to, with its working
   pitlore new NAME                                   a commented lesson to start from
   pitlore pack FILE [--out PACK.html]                a lesson as one file that opens by double click, no network
+  pitlore papers FILE --out DIR [--size a4|letter] [--large] [--backs]   all its papers, as PDF where a Chromium is there
+  pitlore notes FILE [--band B] [--out X.md]         the teacher notes as plain text (Markdown)
   pitlore draw FINDID [--view face|full|lying] [--mm-per-px N]   a find's drawing, as SVG
   pitlore alike COUNTS.csv [--by brainerd-robinson|jaccard|dice] [--shuffles N --seed S]   how alike pits are
   pitlore orders STEPS.yaml                          how many orders the steps of a making allow
@@ -55,6 +57,8 @@ export const commandWords = {
   pitlore coverage DIR [--framework ID] [--json]     which outcomes a folder of lessons meets, and which none does
   pitlore day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]   who is where in each slot, or why there is no such day
   pitlore dropin --per-hour N --minutes M --places C [--json]   how long people wait at a station they drop in on
+  pitlore finds FILE.csv [--site ID] [--out DIR] [--json]   a finds list as it comes: what is guessed, what is asked, and our own files
+  pitlore draft SITEID --bands B,B --minutes N [--seed S] [--kinds K,K] [--subjects S,S] [--pin FIND] [--out FILE] [--why] [--json]   a lesson from a site's finds, and why
   pitlore framework FILE [--to-case|--from-case] [--changed DATETIME]   a framework as a CASE 1.1 package, and back
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.

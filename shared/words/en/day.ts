@@ -3,6 +3,9 @@ const many = (count: number, one: string, other = `${one}s`): string =>
 
 /** A rule of a day as a lead would say it. */
 export const dayRuleWords = {
+  /** @param at The name of a station, or `lunch` or `free`. */
+  fixed: (group: string, at: string, slot: number): string =>
+    `${group} ${at === 'free' ? 'has nothing on' : at === 'lunch' ? 'eats lunch' : `is at ${at}`} in slot ${slot}, fixed by hand.`,
   'must-see': (group: string, station: string): string => `${group} must see ${station}.`,
   present: (group: string, arrives: string, leaves: string): string =>
     `${group} is there from ${arrives} to ${leaves}.`,

@@ -18,7 +18,13 @@ export const help = {
   no: 'no',
   findsTitle: 'Your finds',
   findsText:
-    'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there.',
+    'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there. Your own photographs go in content/sites/photos; list them under “photos” in the site file, each with its find, what it shows and a credit. What they tell of place and device is left out.',
+  dayTitle: 'A day file',
+  dayText:
+    'The groups, stations and adults of a day, in YAML: write it by hand, by the form of the Day sheet, or both. Slots are counted from 1. Names are of groups and of what adults do, never of people.',
+  dayGroup: 'Each group',
+  dayStation: 'Each station',
+  dayAdult: 'Each adult',
   checkTitle: 'Check it',
   checkText:
     'Every problem has a line, a place in the line, what was expected, what stood there, and how to mend it. An error stops that lesson only. A caution does not.',
@@ -92,6 +98,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'good-unknown': 'A good is held or wanted that is not among the goods.',
   'good-unused': 'Nobody holds a good. That may be meant.',
   'goods-too-few': 'There are too few goods for the gathering that is asked for.',
+  'handling-refused':
+    'A piece is too sharp for the youngest of the lesson to meet so near, or the place is not one for handling.',
   'head-missing': 'The file does not begin with a head.',
   'head-unclosed': 'The head is opened and never closed.',
   'home-needless': 'A second home is the same as the first.',
@@ -112,6 +120,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'number-beyond-band':
     'A number to be read, entered or compared is larger than those the band has met, or of a kind (decimals, fractions, per cent) it has not met.',
   'par-over': 'The shortest chain is longer than the band can keep in view.',
+  'photo-unfit': 'A photograph is missing, is not a picture, is too heavy, or tells of more than it shows.',
   'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
   'pit-repeated': 'The same pit is named twice.',
   'pits-one-answer':
@@ -125,6 +134,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
   'site-unknown': 'The lesson names a site that is not in content/sites.',
   'source-unknown': 'A source is named that is not in the list of sources.',
+  'stance-repeated': 'Two stances of a talk say the same.',
   'steps-alike': 'Two cards say the same, so that a pupil could not tell them apart.',
   'steps-circular': 'Steps wait for each other in a ring, so none of them can come first.',
   'steps-too-many': 'There are more cards than the youngest band can hold in mind.',

@@ -16,6 +16,8 @@ export const stationOf = (index: number, more: Partial<DayStation> = {}): DaySta
   fromYears: 0,
   adults: 1,
   skill: null,
+  kit: [],
+  sheetsEach: 0,
   ...more,
 });
 
@@ -61,6 +63,8 @@ export function squareDay(groups: number, stations: number, slots: number, more:
     stations: at,
     adults: [],
     lunch: null,
+    fixed: [],
+    mayWalkLate: false,
     gate: null,
     places: at.map(({ place }) => place),
     walkMinutes: at.map((_, from) => at.map((__, to) => (from === to ? 0 : 1))),
@@ -128,6 +132,8 @@ export function randomDay(seed: string, most: { groups: number; stations: number
     stations,
     adults,
     lunch,
+    fixed: [],
+    mayWalkLate: false,
     gate: once(chance, 2) ? 'p0' : null,
     places,
     walkMinutes: spots.map((from) => spots.map((to) => Math.abs(from - to))),
