@@ -7,7 +7,7 @@ import { BANDS, youngest, type Library, type Site } from '../library/index.ts';
 import { draftingWords as words } from '../words/en/drafting.ts';
 import { chooseActivities, type Offer } from './choose-activities.ts';
 import type { Candidate, Draft, DraftContext, DraftProgress, DraftRequest, MeritPart } from './draft.ts';
-import { drafters } from './drafters.ts';
+import { draftedKinds, drafters } from './drafters.ts';
 import { pickClaims } from './pick-claims.ts';
 import { writeLesson } from './write-lesson.ts';
 
@@ -110,7 +110,12 @@ export function* draftSteps(
   const limits = library.bands.find(({ band }) => band === youngest(request.bands));
   if (limits === undefined) return nothing([words.lackBands()]);
   const minutesMost = Math.floor(request.minutes - Math.max(LEAST_TALK, request.minutes * TALK_SHARE));
-  const kinds = kindNames.filter((kind) => request.kinds?.includes(kind) ?? true);
+  const asked = kindNames.filter((kind) => (request.kinds ?? draftedKinds).includes(kind));
+  const kinds = asked.flatMap((kind) => {
+    const drafter = drafters[kind];
+    if (drafter === undefined) lacking.push(words.lackByLead(kind));
+    return drafter === undefined ? [] : [{ kind, drafter }];
+  });
   if (kinds.length === 0) return nothing([...lacking, words.lackKinds()]);
   const chance = derive(stream(request.seed), 'draft');
   const doubtful = new Set(request.doubtful);
@@ -130,8 +135,8 @@ export function* draftSteps(
   const offers: Offer[] = [];
   /** What compiles, but not without a caution: only where nothing else is left. */
   const doubted: Offer[] = [];
-  for (const kind of kinds) {
-    const drafting = drafters[kind]({ ...base, chance: derive(chance, kind) });
+  for (const { kind, drafter } of kinds) {
+    const drafting = drafter({ ...base, chance: derive(chance, kind) });
     let step = drafting.next();
     while (step.done !== true) {
       yield { done, of };

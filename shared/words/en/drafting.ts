@@ -87,6 +87,8 @@ export const draftingWords = {
   lackAxeMeasured: (): string =>
     'For the hours in an axe, an axe of a stone and size the making model knows is wanted; there is none.',
   lackKinds: (): string => 'No kind of activity is left to draw on.',
+  lackByLead: (kind: string): string =>
+    `${quoted(kind)} is not drafted: which pieces lie on a tray, and what is worth arguing, is for you to write.`,
   lackPin: (id: string): string => `${id} is pinned, but no activity of this lesson can hold it.`,
   lackPinUnknown: (id: string): string => `${id} is pinned, but is no find of this site.`,
   lackCompiles: (title: string, expected: string, received: string): string =>
