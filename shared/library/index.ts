@@ -22,6 +22,7 @@ export {
   type TalkRow,
 } from './notes-rows.ts';
 export { drawable } from './drawable.ts';
+export { looksLike } from './looks-like.ts';
 export { readBands } from './read-bands.ts';
 export { readClaimRules } from './read-claim-rules.ts';
 export { readComparisons, type Comparison } from './read-comparisons.ts';

@@ -1,5 +1,5 @@
 import { sheetsOf } from '../activities/index.ts';
-import type { Plan } from '../compile/index.ts';
+import { handlingTables, type Plan } from '../compile/index.ts';
 import type { Library } from '../library/index.ts';
 import { stationRule } from '../safety/index.ts';
 import { CLASS_SIZES, lessonSafety } from '../telling/lesson-safety.ts';
@@ -29,8 +29,9 @@ export const jobSection = (plan: Plan): NotesSection => ({
 });
 
 function stationBlocks(plan: Plan, { safety }: Library): readonly NotesBlock[] {
-  if (plan.visit === undefined) return [];
-  const lines = plan.visit.stations.map((station) => {
+  const stations = [...(plan.visit?.stations ?? []), ...handlingTables(plan)];
+  if (stations.length === 0) return [];
+  const lines = stations.map((station) => {
     const { name, practitioners } = stationRule(safety, station.kind);
     return say(words.station, {
       name,

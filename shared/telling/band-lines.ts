@@ -1,4 +1,4 @@
-import type { Activity, ActivityOf, KindName } from '../activities/index.ts';
+import { isScored, type Activity, type ActivityOf, type KindName } from '../activities/index.ts';
 import { isYounger } from '../glossary/index.ts';
 import type { Band } from '../library/index.ts';
 import { catalogues, say } from '../words/index.ts';
@@ -30,7 +30,7 @@ const workingLine = (bands: readonly Band[]): string =>
 /** What one activity asks of some bands, in short sentences. */
 export const activityLines = (activity: Activity, bands: readonly Band[]): readonly string[] => [
   ...kindLines(activity, bands),
-  workingLine(bands),
+  isScored(activity) ? workingLine(bands) : words.noScore,
 ];
 
 /** What a lesson asks of some bands: activity by activity where they are asked otherwise, then what holds for all. */
@@ -41,5 +41,6 @@ export function bandLines(activities: readonly Activity[], bands: readonly Band[
     ),
   );
   const told = bands.some((band) => isYounger(band)) ? words.wordsYounger : words.wordsOlder;
-  return [...asks, workingLine(bands), told, words.own];
+  const how = activities.some((activity) => isScored(activity)) ? workingLine(bands) : words.noScore;
+  return [...asks, how, told, words.own];
 }

@@ -10,6 +10,8 @@ import { dayForm, daySheet } from './en/day-sheet.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
+import { handlePapers } from './en/handle-papers.ts';
+import { handle } from './en/handle.ts';
 import { evaluation } from './en/evaluation.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { kitWords } from './en/kit-list.ts';
@@ -20,6 +22,7 @@ import { printPack } from './en/print-pack.ts';
 import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
+import { talk } from './en/talk.ts';
 import { stationWords } from './en/station-cards.ts';
 
 export { activitySteps, signWords, stationSteps } from './en/station-cards.ts';
@@ -46,6 +49,8 @@ export const catalogues = {
     dropInPage,
     estimate,
     estimatePapers,
+    handle,
+    handlePapers,
     evaluation,
     help,
     problemMeanings,
@@ -57,6 +62,7 @@ export const catalogues = {
     safetyPapers,
     site,
     sort,
+    talk,
     stationWords,
     subjectNames,
     agesOf,

@@ -12,9 +12,11 @@ import { hazards } from './hazards.ts';
 import { coverage } from './coverage.ts';
 import { day } from './day.ts';
 import { hours } from './hours.ts';
+import { draft } from './draft.ts';
 import { draw } from './draw.ts';
 import { dropin } from './dropin.ts';
 import { fair } from './fair.ts';
+import { finds } from './finds.ts';
 import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
@@ -34,9 +36,11 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   compile,
   coverage,
   day,
+  draft,
   draw,
   dropin,
   fair,
+  finds,
   framework,
   hazards,
   hours,
@@ -54,6 +58,7 @@ const io: Io = {
   write: (text) => void process.stdout.write(text),
   complain: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
   read: (path) => readFile(path, 'utf8'),
+  readBytes: (path) => readFile(path),
   save: async (path, bytes) => {
     await mkdir(dirname(path), { recursive: true });
     await writeFile(path, bytes, { flag: 'wx' });

@@ -14,6 +14,7 @@ export const bands = {
   asMany: 'More than one way to answer.',
   workingShown: 'The working behind a score can be opened.',
   workingHidden: 'Counts, without the working behind a score.',
+  noScore: 'No score: nothing here is right or wrong.',
   viewsShown: 'Worth is looked at in several ways.',
   wordsYounger: 'Words of the trade in the shorter way.',
   wordsOlder: 'Words of the trade in the longer way.',

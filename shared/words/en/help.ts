@@ -104,6 +104,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'good-unknown': 'A good is held or wanted that is not among the goods.',
   'good-unused': 'Nobody holds a good. That may be meant.',
   'goods-too-few': 'There are too few goods for the gathering that is asked for.',
+  'handling-refused':
+    'A piece is too sharp for the youngest of the lesson to meet so near, or the place is not one for handling.',
   'head-missing': 'The file does not begin with a head.',
   'head-unclosed': 'The head is opened and never closed.',
   'home-needless': 'A second home is the same as the first.',
@@ -138,6 +140,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
   'site-unknown': 'The lesson names a site that is not in content/sites.',
   'source-unknown': 'A source is named that is not in the list of sources.',
+  'stance-repeated': 'Two stances of a talk say the same.',
   'steps-alike': 'Two cards say the same, so that a pupil could not tell them apart.',
   'steps-circular': 'Steps wait for each other in a ring, so none of them can come first.',
   'steps-too-many': 'There are more cards than the youngest band can hold in mind.',

@@ -1,4 +1,4 @@
-import type { Find } from '../../library/library.ts';
+import type { Find } from './library.ts';
 
 /** Two lengths this near are one length to the eye. Our judgement (ASM): about a tenth. */
 const NEAR = 0.1;
