@@ -17,4 +17,9 @@ export const PUPIL_PARTS = [
   'estimate-tally',
   'step-line',
   'compare-sheet',
+  'handle-sheet',
+  'talk-sheet',
 ] as const satisfies readonly Sheet['part'][];
+
+/** Sheets that only a lesson with pieces in the hand makes. */
+export const TABLE_PARTS = ['handle-notes'] as const satisfies readonly Sheet['part'][];

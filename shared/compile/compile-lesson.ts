@@ -20,7 +20,7 @@ import { checkClaims, factsOf, lessonFacts, vouchFaults } from './check-claims.t
 import { notesFaults } from './check-notes.ts';
 import { numberCautions } from './check-numbers.ts';
 import { visitFaults } from './check-visit.ts';
-import type { Plan, PlanClaim, PlanPart } from './plan.ts';
+import { USUAL_SETTING, type Plan, type PlanClaim, type PlanPart } from './plan.ts';
 import { readVisit, type ReadVisit } from './read-visit.ts';
 
 export interface CompiledLesson {
@@ -156,7 +156,13 @@ export function compileLesson(file: string, text: string, library: Library, seed
         continue;
       }
       seen.add(id);
-      const context = { library, site, bands: head.bands, chance: derive(chance, id) };
+      const context = {
+        library,
+        site,
+        bands: head.bands,
+        setting: head.visit?.setting ?? USUAL_SETTING,
+        chance: derive(chance, id),
+      };
       // The block passed this kind's schema when the lesson was read.
       const { activity, faults } = compileBlock(
         kindName,

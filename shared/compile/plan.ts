@@ -5,6 +5,9 @@ import type { Band } from '../library/bands.ts';
 import type { Status } from '../library/status.ts';
 import type { Setting, StationUse } from '../safety/index.ts';
 
+/** Where a lesson is held that says nothing of it. */
+export const USUAL_SETTING: Setting = 'classroom';
+
 /** What stands in a lesson, in order: prose, or an activity by its id. */
 export type PlanPart =
   | { readonly part: 'prose'; readonly html: string }

@@ -1,9 +1,9 @@
-import type { Activity } from '../activities/index.ts';
+import { tableOf, type Activity } from '../activities/index.ts';
 import { youngestAge } from '../library/bands.ts';
 import {
   computeAdults,
-  edgeAtStation,
   kitOf,
+  nearestAt,
   plainSituation,
   properStation,
   stationRule,
@@ -31,7 +31,8 @@ export interface StationCard {
 
 /** Hazards a station brings, and not those of the place, the weather or every visit. */
 function hazardsAt(rules: SafetyRules, station: StationUse, kind: string | null): readonly Hazard[] {
-  const edge = kind === null ? edgeAtStation(rules, station) : null;
+  // What lies at a table is met; what an activity only draws is not.
+  const edge = kind === null || station.pieces !== undefined ? nearestAt(rules, station).edge : null;
   return rules.hazards.filter(
     ({ arises }) =>
       arises.stations.includes(station.kind) ||
@@ -62,7 +63,7 @@ export function stationCards(rules: SafetyRules, plan: Plan): readonly StationCa
   };
   return [
     ...plan.activities.map((activity) =>
-      cardOf({ kind: table.id, childrenAtOnce: table.maximumAtOnce }, activity),
+      cardOf(tableOf(activity) ?? { kind: table.id, childrenAtOnce: table.maximumAtOnce }, activity),
     ),
     ...(plan.visit?.stations ?? []).map((station) => cardOf(properStation(rules, station), null)),
   ];

@@ -9,6 +9,8 @@ import {
   type KitList,
   type SafetyRules,
 } from '../safety/index.ts';
+import type { PieceIs } from '../activities/scorers.ts';
+import { handlingTables } from './handling-tables.ts';
 import { lessonReport, lessonSetting } from './lesson-report.ts';
 import type { Plan } from './plan.ts';
 
@@ -48,6 +50,8 @@ export interface VisitKit {
     readonly station: string;
     readonly types: readonly string[];
     readonly edge: EdgeClass | null;
+    /** Of a piece on a table of the lesson: the find itself, or a copy of it. */
+    readonly is?: PieceIs;
   }[];
   /** Lists of the rules: every visit's, then each station's, each once. */
   readonly lists: readonly KitList[];
@@ -67,7 +71,8 @@ export function visitKit(
   sizes: readonly number[],
   frameworks: readonly string[],
 ): VisitKit {
-  const stations = (plan.visit?.stations ?? []).map((station) => properStation(rules, station));
+  const stated = plan.visit?.stations ?? [];
+  const stations = [...stated, ...handlingTables(plan)].map((station) => properStation(rules, station));
   const reports = sizes.map((pupils) =>
     lessonReport(
       rules,
@@ -100,7 +105,7 @@ export function visitKit(
     stations
       .filter(({ kind }) => stationRule(rules, kind).kit.includes(HANDLING))
       .reduce((sum, { childrenAtOnce }) => sum + Math.ceil(Math.min(childrenAtOnce, pupils) / PAIR), 0);
-  const cards = plan.activities.length + stations.length;
+  const cards = plan.activities.length + stated.length;
   const counts = [
     plain('pupil-sheets', pupilSheets === 0 ? [] : sizes),
     plain('pencils', sizes),
@@ -125,13 +130,25 @@ export function visitKit(
   ];
   return {
     counts: counts.filter(({ counts: each }) => each.some((count) => count > 0)),
-    pieces: stations
-      .filter(({ finds }) => (finds ?? []).length > 0)
-      .map((station) => ({
-        station: stationRule(rules, station.kind).name,
-        types: station.finds ?? [],
-        edge: edgeAtStation(rules, station),
-      })),
+    pieces: [
+      ...stations
+        .filter(({ finds }) => (finds ?? []).length > 0)
+        .map((station) => ({
+          station: stationRule(rules, station.kind).name,
+          types: station.finds ?? [],
+          edge: edgeAtStation(rules, station),
+        })),
+      ...sheets.flatMap((sheet) =>
+        sheet.part === 'handle-notes'
+          ? sheet.pieces.map(({ is, edge, drawing }) => ({
+              station: sheet.title,
+              types: [drawing.objectType],
+              edge,
+              is,
+            }))
+          : [],
+      ),
+    ],
     lists: reports[0]?.kit ?? [],
   };
 }

@@ -107,8 +107,9 @@ function gatherEvidence(
       const { by } = first;
       const own = [...new Set(met.map(({ band }) => band))];
       // What another kind meets in passing only touches the outcome.
-      const reached: ClaimGrade = activity.kind === kind ? grade : 'touched';
-      const { id, title } = activity;
+      const ofKind: ClaimGrade = activity.kind === kind ? grade : 'touched';
+      const { id, title, most } = activity;
+      const reached = by === 'plan' && most !== undefined && reaches(ofKind, most) ? most : ofKind;
       const shown = own.length < all.size ? { bands: own } : {};
       const { means } = condition;
       return [{ activity: id, kind: activity.kind, title, when, means, grade: reached, by, ...shown }];

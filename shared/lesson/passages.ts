@@ -20,6 +20,14 @@ export const READ_KEYS: ReadonlySet<string> = new Set([
   'reading',
   'say',
   'text',
+  'who',
+  'says',
+  'evidence',
+  'stances',
+  'hold',
+  'look',
+  'feel',
+  'listen',
   'title',
   'why',
 ]);
@@ -47,7 +55,7 @@ export function prosePassage(node: Nodes, text: string, offset: number): Passage
 }
 
 /**
- * The words pupils read of a block: its titles, questions, hints, names and reasons, as they stand in the file.
+ * The words pupils read of a block: its titles, questions, hints, names, reasons and voices, as they stand in the file.
  *
  * @param value The block as data.
  * @param locate From a path in the block to its place in the file.

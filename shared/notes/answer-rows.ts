@@ -10,9 +10,10 @@ export function findAnswers(sheet: Extract<Sheet, { part: 'answers' }>): readonl
   const rows = sheet.rows.map((row) => [
     { text: row.name, more: [`△ ${row.number}`], picture: { find: row.drawing } },
     cell(row.answer),
-    cell(row.note === null ? row.because : `${row.because} (${row.note})`, [
-      ...row.also.map(({ answer, because }) => say(site.notesAlso, { answer, because })),
-    ]),
+    cell(
+      row.note === null ? row.because : `${row.because} (${row.note})`,
+      row.also.map(({ answer, because }) => say(site.notesAlso, { answer, because })),
+    ),
   ]);
   return [
     ...(sheet.isOpen ? [text(site.ownTraysAnswer)] : []),

@@ -6,6 +6,14 @@ import { chainBlocks, classBlocks } from './barter-blocks.ts';
 import type { NotesBlock, NotesSection } from './blocks.ts';
 import { compareBlocks } from './compare-blocks.ts';
 import { estimateBlocks } from './estimate-blocks.ts';
+import { handleBlocks } from './handle-blocks.ts';
+import { talkBlocks } from './talk-blocks.ts';
+
+/** The blocks of a sheet of what has no right answer; null for every other sheet. */
+export function unscoredBlocks(sheet: Sheet): readonly NotesBlock[] | null {
+  if (sheet.part === 'handle-notes') return handleBlocks(sheet);
+  return sheet.part === 'talk-notes' ? talkBlocks(sheet) : null;
+}
 
 /** The blocks of a sheet that holds answers; null for every other sheet. */
 function answerBlocks(sheet: Sheet): readonly NotesBlock[] | null {
@@ -22,8 +30,24 @@ function answerBlocks(sheet: Sheet): readonly NotesBlock[] | null {
       return classBlocks(sheet);
     case 'estimate-answer':
       return estimateBlocks(sheet);
-    default:
+    case 'handle-notes':
+    case 'talk-notes':
+      return unscoredBlocks(sheet);
+    case 'cards':
+    case 'compare-sheet':
+    case 'estimate-sheet':
+    case 'estimate-tally':
+    case 'handle-sheet':
+    case 'ledger':
+    case 'pupil-sheet':
+    case 'step-cards':
+    case 'step-line':
+    case 'talk-sheet':
+    case 'trader-cards':
+    case 'want-cards':
       return null;
+    default:
+      return sheet satisfies never;
   }
 }
 
@@ -38,7 +62,7 @@ export const answerSections = (plan: Plan): readonly NotesSection[] =>
             {
               id: `answers-${activity.id}`,
               title: sheet.title,
-              aside: catalogues.en.site.notesAnswers,
+              ...(unscoredBlocks(sheet) === null ? { aside: catalogues.en.site.notesAnswers } : {}),
               blocks,
             },
           ];

@@ -4,19 +4,29 @@ import type { Vocabulary } from '../library/index.ts';
 
 /** Parts of a sheet that are no text to a reader: names of drawings, ids, and the figures behind an answer. */
 const NO_TEXT: ReadonlySet<string> = new Set([
+  'bands',
+  'by',
   'citations',
   'drawing',
+  'edge',
+  'exposure',
   'find',
   'good',
   'id',
+  'is',
   'line',
   'part',
   'record',
+  'sense',
   'source',
   'strip',
+  'table',
   'trials',
   'used',
 ]);
+
+/** Sheets that are read when all has been said. */
+const AFTER = /(?:answers?|notes)$/;
 
 /** Every text a value holds, in order. */
 function textsWithin(value: unknown): readonly string[] {
@@ -39,14 +49,14 @@ export const plainText = (html: string): string =>
 
 /** What a pupil reads of an activity before they answer: its title, its question, trays, steps, cards. */
 export function textsBefore(activity: Activity): readonly string[] {
-  const sheets = sheetsOf(activity).filter(({ part }) => !/answers?$/.test(part));
+  const sheets = sheetsOf(activity).filter(({ part }) => !AFTER.test(part));
   const question = 'question' in activity && typeof activity.question === 'string' ? [activity.question] : [];
   return [activity.title, ...question, ...textsWithin(sheets)];
 }
 
 /** What the record adds: answers and reasons, and the names and materials of the things shown. */
-export function textsAfter(activity: Activity, vocabulary: Vocabulary): readonly string[] {
-  const sheets = sheetsOf(activity).filter(({ part }) => /answers?$/.test(part));
+function textsAfter(activity: Activity, vocabulary: Vocabulary): readonly string[] {
+  const sheets = sheetsOf(activity).filter(({ part }) => AFTER.test(part));
   const finds = shownFinds(activity);
   const shown = new Set(finds.flatMap(({ objectType, material }) => [objectType, material]));
   const labels = [...vocabulary.objectTypes, ...vocabulary.materials]

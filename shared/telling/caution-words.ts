@@ -1,4 +1,4 @@
-import { standingHazards, workNamed, type Plan } from '../compile/index.ts';
+import { handlingTables, standingHazards, workNamed, type Plan } from '../compile/index.ts';
 import { youngest } from '../library/index.ts';
 import type { SafetyRules } from '../safety/index.ts';
 import { catalogues, say, wordsFor } from '../words/index.ts';
@@ -18,6 +18,8 @@ export function cautionWords(
 ): { readonly title: string; readonly text: string } | null {
   if (standingHazards(safety, plan).length === 0) return null;
   const words = wordsFor(catalogues.en.site, youngest(plan.bands));
+  // Where pieces are met, a pupil is not told that these are only drawings.
+  const hasTable = handlingTables(plan).length > 0;
   const { works } = workNamed(plan);
   const making =
     works.includes('knapping-demo') || works.includes('wet-grinding-demo')
@@ -27,7 +29,7 @@ export function cautionWords(
     ? (safety.refusals.find(({ id }) => id === 'X15')?.say ?? '')
     : '';
   const sentences = [
-    say(isForTeacher ? words.sharpTeacher : words.sharpText),
+    say(isForTeacher ? words.sharpTeacher : hasTable ? safety.caution.forPupils : words.sharpText),
     making,
     fire,
     isPaper ? safety.caution.neverLine : '',

@@ -1,8 +1,9 @@
 import type { ActivityOf, KindName } from '../activities/index.ts';
-import { catalogues, say } from '../words/index.ts';
+import { catalogues, say, wordsFor } from '../words/index.ts';
 
 const words = catalogues.en.site;
 const estimateWords = catalogues.en.estimatePapers;
+const { handlePapers } = catalogues.en;
 
 const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } = {
   compare: ({ pits, kinds, chance }) =>
@@ -20,6 +21,12 @@ const lines: { readonly [K in KindName]: (activity: ActivityOf<K>) => string } =
     return say(barterPaper.notesGathering, { count: world.traders.length, aim, par });
   },
   estimate: ({ question }) => say(estimateWords.notesEstimate, { question }),
+  handle: ({ pieces, question }) =>
+    say(handlePapers.notesLine, {
+      count: pieces.length,
+      question: question ?? say(wordsFor(catalogues.en.handle, '14-16').question),
+    }),
+  talk: ({ question }) => say(catalogues.en.talk.notesLine, { question }),
   order: ({ steps, validOrders }) =>
     say(words.notesOrder, { steps: steps.length, orders: validOrders ?? words.notesOrdersMany }),
   sort: ({ finds, question }) => {
@@ -40,8 +47,10 @@ const during: Readonly<Record<KindName, string>> = {
   compare: words.notesDuringCompare,
   barter: catalogues.en.barterPaper.notesDuring,
   estimate: estimateWords.notesDuring,
+  handle: handlePapers.notesDuring,
   order: words.notesDuringOrder,
   sort: words.notesDuringText,
+  talk: catalogues.en.talk.notesDuring,
 };
 
 /** What to ask for while pupils do it. */

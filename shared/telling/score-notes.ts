@@ -7,8 +7,10 @@ const notes: { readonly [K in KindName]: readonly string[] } = {
   compare: [words.notesScoreCompare],
   barter: [catalogues.en.barterPaper.notesScore],
   estimate: [catalogues.en.estimatePapers.notesScore],
+  handle: [catalogues.en.handlePapers.notesScore],
   order: [words.notesScoreOrder],
   sort: [words.notesScore, words.notesPicked],
+  talk: [catalogues.en.talk.notesScore],
 };
 
 /** What the scores of a lesson say, for the teacher: a paragraph or two for each kind in it, once. */

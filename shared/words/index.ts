@@ -11,6 +11,8 @@ import { dayForm, daySheet } from './en/day-sheet.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
+import { handlePapers } from './en/handle-papers.ts';
+import { handle } from './en/handle.ts';
 import { evaluation } from './en/evaluation.ts';
 import { help, problemMeanings } from './en/help.ts';
 import { kitWords } from './en/kit-list.ts';
@@ -21,6 +23,7 @@ import { printPack } from './en/print-pack.ts';
 import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
+import { talk } from './en/talk.ts';
 import { stationWords } from './en/station-cards.ts';
 
 export { activitySteps, signWords, stationSteps } from './en/station-cards.ts';
@@ -49,6 +52,8 @@ export const catalogues = {
     estimate,
     estimatePapers,
     fieldNames,
+    handle,
+    handlePapers,
     evaluation,
     help,
     problemMeanings,
@@ -60,6 +65,7 @@ export const catalogues = {
     safetyPapers,
     site,
     sort,
+    talk,
     stationWords,
     subjectNames,
     agesOf,

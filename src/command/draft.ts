@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { isKindName, kindNames, type KindName } from '../../shared/activities/index.ts';
-import { draftVisit, type Draft } from '../../shared/drafting/index.ts';
+import { draftedKinds, draftVisit, type Draft } from '../../shared/drafting/index.ts';
 import { nearest } from '../../shared/lesson/index.ts';
 import { BANDS, type Band, type Site } from '../../shared/library/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
@@ -41,7 +41,7 @@ function askedOf(
   const strangeBand = bands.find((band) => !isBand(band));
   if (strangeBand !== undefined)
     return report.wordUnknown('band', strangeBand, nearest(strangeBand, BANDS), BANDS);
-  const kinds = values.kinds === undefined ? kindNames : listOf(values.kinds);
+  const kinds = values.kinds === undefined ? draftedKinds : listOf(values.kinds);
   const strangeKind = kinds.find((kind) => !isKindName(kind));
   if (strangeKind !== undefined)
     return report.wordUnknown('kind', strangeKind, nearest(strangeKind, kindNames), kindNames);

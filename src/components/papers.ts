@@ -1,9 +1,9 @@
-import { CARD_PARTS, PUPIL_PARTS, sheetsOf, type Sheet } from '../../shared/activities/index.ts';
+import { CARD_PARTS, PUPIL_PARTS, sheetsOf, TABLE_PARTS, type Sheet } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
 import { catalogues } from '../../shared/words/index.ts';
 
 const words = catalogues.en.site;
-const { evaluation, kitWords, printPack, safetyPapers, stationWords } = catalogues.en;
+const { evaluation, handlePapers, kitWords, printPack, safetyPapers, stationWords } = catalogues.en;
 
 export interface PaperOfLesson {
   readonly path: string;
@@ -14,6 +14,8 @@ export interface PaperOfLesson {
   readonly copies: string;
   /** Left out of a pack where a lesson makes none of these; none are asked for where it is not said. */
   readonly needs?: readonly Sheet['part'][];
+  /** A lesson that makes none of these has no page of it either; every lesson has one where it is not said. */
+  readonly onlyWith?: readonly Sheet['part'][];
 }
 
 /** The papers of a lesson, in the order they are wanted. */
@@ -47,6 +49,22 @@ export const papers = [
     caution: 'teacher',
     whom: printPack.whomLead,
     copies: printPack.copiesAdult,
+  },
+  {
+    path: 'helper-card',
+    name: handlePapers.helperCard,
+    caution: 'teacher',
+    whom: printPack.whomHelpers,
+    copies: printPack.copiesStation,
+    onlyWith: TABLE_PARTS,
+  },
+  {
+    path: 'table-poster',
+    name: handlePapers.poster,
+    caution: 'own',
+    whom: printPack.whomPupils,
+    copies: printPack.copiesStation,
+    onlyWith: TABLE_PARTS,
   },
   {
     path: 'safety',
@@ -100,10 +118,16 @@ export const PACK = { path: 'print-pack', name: printPack.pack } as const;
 /** What stands first in a pack. */
 export const CONTENTS = { path: 'contents', name: printPack.contents } as const;
 
+/** The papers a lesson has pages of. */
+export function pagesOf(plan: Plan): readonly Paper[] {
+  const made = new Set(plan.activities.flatMap(sheetsOf).map(({ part }) => part));
+  return papers.filter((paper) => !('onlyWith' in paper) || paper.onlyWith.some((part) => made.has(part)));
+}
+
 /** The papers a lesson's pack holds: all but those that would say only that there is nothing. */
 export function papersOf(plan: Plan): readonly Paper[] {
   const made = new Set(plan.activities.flatMap(sheetsOf).map(({ part }) => part));
-  return papers.filter((paper) => !('needs' in paper) || paper.needs.some((part) => made.has(part)));
+  return pagesOf(plan).filter((paper) => !('needs' in paper) || paper.needs.some((part) => made.has(part)));
 }
 
 /** The parts of a pack, in the order of its pages. */

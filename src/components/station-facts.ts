@@ -1,7 +1,7 @@
 import { CARD_PARTS, PUPIL_PARTS, sheetsOf } from '../../shared/activities/index.ts';
 import type { StationCard } from '../../shared/compile/index.ts';
 import type { Library } from '../../shared/library/index.ts';
-import { edgeAtStation, standsAt } from '../../shared/safety/index.ts';
+import { nearestAt, standsAt } from '../../shared/safety/index.ts';
 import { catalogues, say } from '../../shared/words/index.ts';
 import { exposureWords } from './exposure-words.ts';
 import { typeLabel } from './type-label.ts';
@@ -20,7 +20,7 @@ export function stationFacts(
   const { safety } = library;
   const row = (name: string, value: string | null) => (value === null ? [] : [{ name, value }]);
   const metres = standsAt(rule, station);
-  const edge = edgeAtStation(safety, station);
+  const { edge, exposure } = nearestAt(safety, station);
   const supervised = say(words.supervisorsFor, {
     supervisors: say(words.supervisors, { count: supervisors }),
     children: station.childrenAtOnce,
@@ -42,7 +42,7 @@ export function stationFacts(
         : say(words.piecesLine, {
             types: (station.finds ?? []).map((type) => typeLabel(library, type)).join(', ') || rule.name,
             edge: safety.edges.find(({ id }) => id === edge)?.name ?? edge,
-            exposure: exposureWords(station.exposure ?? 'handle'),
+            exposure: exposureWords(exposure),
           }),
     ),
   ];
@@ -54,6 +54,7 @@ export function setOut({ activity, kit }: StationCard): readonly string[] {
   const parts = sheetsOf(activity).map(({ part }) => part);
   const has = (list: readonly string[]): boolean => parts.some((part) => list.includes(part));
   return [
+    ...kit.flatMap(({ items }) => items),
     ...(has(CARD_PARTS) ? [words.setOutCards] : []),
     ...(has(PUPIL_PARTS) ? [words.setOutSheets] : []),
     words.setOutAnswers,

@@ -3,8 +3,10 @@ import type { BarterProps } from '../islands/barter-view.ts';
 import type { ClassProps } from '../islands/barter-class-view.ts';
 import type { CompareProps } from '../islands/compare-view.ts';
 import type { EstimateProps } from '../islands/estimate-view.ts';
+import type { HandleProps } from '../islands/handle-view.ts';
 import type { OrderProps } from '../islands/order-view.ts';
 import type { SortProps } from '../islands/sort-view.ts';
+import type { TalkProps } from '../islands/talk-view.ts';
 import type { TalkAfter } from '../../shared/telling/barter-talk.ts';
 
 /** A drawing as it is put in the page. */
@@ -99,6 +101,8 @@ export interface Screens {
     readonly how: HowView;
     readonly strip: StripView | null;
   };
+  readonly handle: { readonly props: HandleProps };
+  readonly talk: { readonly props: TalkProps };
   readonly gathering: { readonly props: BarterProps; readonly talk: TalkAfter };
   readonly class: { readonly props: ClassProps; readonly talk: TalkAfter };
   readonly places: {

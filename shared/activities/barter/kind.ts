@@ -1,4 +1,4 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { BarterActivity } from './activity.ts';
 import { asksBarter } from './asks.ts';
 import { compileBarter } from './compile.ts';
@@ -10,7 +10,8 @@ import { barterBlock, type BarterBlock } from './schema.ts';
 import { startBarter } from './starter.ts';
 import { scoreBarter } from './score.ts';
 
-export const barter: Kind<BarterBlock, BarterActivity, BarterPlay> = {
+export const barter: ScoredKind<BarterBlock, BarterActivity, BarterPlay> = {
+  isScored: true,
   starter: startBarter,
   schema: barterBlock,
   playSchema: barterPlay,

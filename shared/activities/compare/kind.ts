@@ -1,4 +1,4 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { CompareActivity } from './activity.ts';
 import { compileCompare } from './compile.ts';
 import { paperCompare } from './paper.ts';
@@ -9,7 +9,8 @@ import { compareBlock, type CompareBlock } from './schema.ts';
 import { startCompare } from './starter.ts';
 import { scoreCompare, type CompareScore } from './score.ts';
 
-export const compare: Kind<CompareBlock, CompareActivity, ComparePlay, CompareScore> = {
+export const compare: ScoredKind<CompareBlock, CompareActivity, ComparePlay, CompareScore> = {
+  isScored: true,
   starter: startCompare,
   schema: compareBlock,
   playSchema: comparePlay,

@@ -1,4 +1,4 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { EstimateActivity } from './activity.ts';
 import { asksEstimate } from './asks.ts';
 import { compileEstimate } from './compile.ts';
@@ -10,7 +10,8 @@ import { estimateBlock, type EstimateBlock } from './schema.ts';
 import { startEstimate } from './starter.ts';
 import { scoreEstimate, type EstimateScore } from './score.ts';
 
-export const estimate: Kind<EstimateBlock, EstimateActivity, EstimatePlay, EstimateScore> = {
+export const estimate: ScoredKind<EstimateBlock, EstimateActivity, EstimatePlay, EstimateScore> = {
+  isScored: true,
   starter: startEstimate,
   schema: estimateBlock,
   playSchema: estimatePlay,

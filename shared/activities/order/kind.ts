@@ -1,4 +1,4 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { OrderActivity } from './activity.ts';
 import { compileOrder } from './compile.ts';
 import { paperOrder } from './paper.ts';
@@ -8,7 +8,8 @@ import { startOrder } from './starter.ts';
 import { orderBlock, type OrderBlock } from './schema.ts';
 import { scoreLaid, type LaidScore } from './score.ts';
 
-export const order: Kind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
+export const order: ScoredKind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
+  isScored: true,
   starter: startOrder,
   schema: orderBlock,
   playSchema: orderPlay,

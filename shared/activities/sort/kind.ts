@@ -1,4 +1,4 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { SortActivity } from './activity.ts';
 import { asksSort } from './asks.ts';
 import { compileSort } from './compile.ts';
@@ -9,7 +9,8 @@ import { sortBlock, type SortBlock } from './schema.ts';
 import { startSort } from './starter.ts';
 import { scoreSort, type SortScore } from './score.ts';
 
-export const sort: Kind<SortBlock, SortActivity, SortPlay, SortScore> = {
+export const sort: ScoredKind<SortBlock, SortActivity, SortPlay, SortScore> = {
+  isScored: true,
   starter: startSort,
   schema: sortBlock,
   playSchema: sortPlay,

@@ -34,6 +34,12 @@ export const help = {
   offlineTitle: 'Without a signal',
   offlineText:
     'Open the site once with a signal and wait a few seconds. After that every lesson and every paper works without one, on that device.',
+  notesTitle: 'Teacher notes',
+  notesText:
+    'They are made from the lesson and from content/notes.yaml. Under notes in the head you can leave rows of ours out by their id, put your own in their place (the same id), or add more: kit, talk (ask, argue), misconceptions (thought, reply), adaptations (for, do), each with its source. Rows of ours go with the kinds of activity and the words of content/glossary.yaml that the lesson uses.',
+  agesTitle: 'Several ages',
+  agesText:
+    'A lesson for several bands has a page for all of them together and one for each. The links at the head of an activity lead to the same activity for another age. What each age did is kept apart.',
   scoreTitle: 'What the score says',
   scoreText:
     'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right. An estimate is scored by ratio against the spread of the making model: the middle of the line, the widest range and always the same choice get 0.',
@@ -98,6 +104,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'good-unknown': 'A good is held or wanted that is not among the goods.',
   'good-unused': 'Nobody holds a good. That may be meant.',
   'goods-too-few': 'There are too few goods for the gathering that is asked for.',
+  'handling-refused':
+    'A piece is too sharp for the youngest of the lesson to meet so near, or the place is not one for handling.',
   'head-missing': 'The file does not begin with a head.',
   'head-unclosed': 'The head is opened and never closed.',
   'home-needless': 'A second home is the same as the first.',
@@ -132,6 +140,7 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
   'site-unknown': 'The lesson names a site that is not in content/sites.',
   'source-unknown': 'A source is named that is not in the list of sources.',
+  'stance-repeated': 'Two stances of a talk say the same.',
   'steps-alike': 'Two cards say the same, so that a pupil could not tell them apart.',
   'steps-circular': 'Steps wait for each other in a ring, so none of them can come first.',
   'steps-too-many': 'There are more cards than the youngest band can hold in mind.',

@@ -10,6 +10,8 @@ export const safetyPapers = {
   edgesTitle: 'Edges in this lesson',
   edgesLead:
     'This lesson shows drawings. Should the real things come, or copies as sharp, these are the youngest ages, each piece checked on the day. The ages are our judgement; a site may raise them.',
+  edgesLeadHand:
+    'By the types of find that this lesson shows, were each the real thing: the youngest ages, each piece checked on the day. The ages are our judgement; a site may raise them. What lies on the tray is listed below.',
   edgesNone: 'Nothing this lesson draws from the finds has an edge that cuts.',
   edgeClass: 'Class',
   edgeFinds: 'Here',

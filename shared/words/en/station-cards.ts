@@ -92,6 +92,18 @@ export const activitySteps = {
     'Ask how else two pits could come to look alike.',
     'Read the answers, and ask what another pit would have to hold to change our mind.',
   ],
+  handle: [
+    'A lined tray for each pair, places numbered, every piece checked this morning. Count out.',
+    'Say the rules before anything is touched. What is only to be looked at stays in its case.',
+    'One piece at a time, in the order of the helper’s card. Ask what they notice before you say what it is.',
+    'Count back. Then hands, and the record: what each piece is, and how we know.',
+  ],
+  talk: [
+    'Read the question. Say that nobody knows for sure. Count hands before anyone argues.',
+    'Read every voice aloud, the ones you doubt too, and where each comes from.',
+    'Ask of each piece of evidence: if we found that, who would think otherwise?',
+    'Count hands again. Nobody says why they moved unless they want to.',
+  ],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 /** How a station of a visit is run, by what it is. Each step follows the controls of the hazards file. */

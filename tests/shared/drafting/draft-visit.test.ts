@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { kindNames } from '../../../shared/activities/index.ts';
 import { compileLesson } from '../../../shared/compile/index.ts';
-import { draftSteps, draftVisit, type DraftRequest } from '../../../shared/drafting/index.ts';
+import { draftedKinds, draftSteps, draftVisit, type DraftRequest } from '../../../shared/drafting/index.ts';
 import { BANDS, type Site } from '../../../shared/library/index.ts';
 import { demoLibrary } from '../../demo.ts';
 import { seasonOf } from './season.ts';
@@ -36,11 +36,20 @@ describe('a draft from the demo’s finds', () => {
     expect(new Set(texts).size).toBe(6);
   });
 
-  test.each(kindNames.map((kind) => ({ kind })))('of $kind alone holds nothing else', ({ kind }) => {
+  test.each(draftedKinds.map((kind) => ({ kind })))('of $kind alone holds nothing else', ({ kind }) => {
     const { text, activities } = draft({ kinds: [kind] });
     expect(new Set(activities.map((activity) => activity.kind))).toEqual(new Set([kind]));
     expect(compiled(text).problems).toEqual([]);
   });
+
+  test.each(kindNames.filter((kind) => !draftedKinds.includes(kind)))(
+    'of %s alone there is none: that is for the lead to write',
+    (kind) => {
+      const { text, lacking } = draft({ kinds: [kind] });
+      expect(text).toBeNull();
+      expect(lacking.join()).toContain(`"${kind}" is not drafted`);
+    },
+  );
 
   test.each(['1', '2', '3', '4'])('keeps pinned finds (seed %s)', (seed) => {
     const pins = ['P1-105', 'P9-193', 'P4-143'];
