@@ -80,9 +80,7 @@ function removeLines(yaml: string, document: Document, path: Path): string | nul
     ? parent.items.find(({ key }) => isScalar(key) && String(key.value) === String(last))
     : undefined;
   // A key of a parsed document is a node.
-  const first = isMap(parent)
-    ? spanOf(pair?.key as Node)
-    : spanOf(nodeAt(document, path));
+  const first = isMap(parent) ? spanOf(pair?.key as Node) : spanOf(nodeAt(document, path));
   const value = spanOf(nodeAt(document, path)) ?? first;
   if (first === null || value === null) return null;
   const lines = linesAround(yaml, first.from, Math.max(first.to, value.to));
