@@ -84,7 +84,9 @@ export function DayNow({ words, paperWords, desk }: Props) {
   return (
     <div class="day day-now">
       <p class="small quiet">{day.title}</p>
-      <h2 role="status">{heading(words, day, minute)}</h2>
+      <div role="status">
+        <h2>{heading(words, day, minute)}</h2>
+      </div>
       {minutesLeft !== null && (
         <p class="day-left numbers">
           {say(kind === 'slot' ? words.left : words.until, { count: minutesLeft })}
