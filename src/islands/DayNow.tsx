@@ -1,13 +1,10 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { momentOf, tellClock, type Day, type DayPlan } from '../../shared/day/index.ts';
-import type { dayNow } from '../../shared/words/en/day-papers.ts';
-import { say, type Template } from '../../shared/words/index.ts';
+import { say } from '../../shared/words/index.ts';
 import { $dayBook, madeOf, openDayBook } from '../stores/day-book.ts';
 import { DayNowList } from './DayNowList.tsx';
-import type { PaperWords } from './DaySheets.tsx';
-
-export type NowWords = Readonly<Record<keyof typeof dayNow, Template>>;
+import type { NowWords, PaperWords } from './day-view.ts';
 
 interface Props {
   readonly words: NowWords;
