@@ -1,5 +1,5 @@
 const sciences =
-  '^shared/(agreement|estimating|ordering|making|assemblage|bartering|curriculum|reading|safety|day|returns|drawing)/';
+  '^shared/(agreement|estimating|ordering|making|assemblage|bartering|curriculum|reading|glossary|safety|day|returns|drawing)/';
 
 /** @type {import('dependency-cruiser').IConfiguration} */
 export default {

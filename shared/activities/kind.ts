@@ -1,11 +1,16 @@
 import type { z } from 'zod';
 import type { ChanceTally, Judgement, Keeps, KindPlace, Likeness, SiteView } from '../assemblage/index.ts';
 import type { Stream } from '../chance/index.ts';
-import type { Fault } from '../lesson/problem.ts';
+import type { NumberIdea } from '../curriculum/index.ts';
+import type { Fault, Path } from '../lesson/problem.ts';
 import type { Band } from '../library/bands.ts';
 import type { FindToDraw, StepDrawn } from '../drawing/index.ts';
 import type { Library, Site } from '../library/library.ts';
+import type { Setting, StationUse } from '../safety/index.ts';
 import type { ActivityBase } from './activity-base.ts';
+import type { HandleNotes, HandleSheet } from './handle/sheets.ts';
+import type { TalkNotes, TalkSheet } from './talk/sheets.ts';
+import type { NumberUse } from '../words/en/number-problems.ts';
 import type { EstimateAnswer, EstimateSheet, EstimateTally } from './estimate/sheets.ts';
 
 export type { ActivityBase } from './activity-base.ts';
@@ -16,6 +21,8 @@ export interface CompileContext {
   /** The site the lesson names; its finds are the ones a block may name. */
   readonly site: Site;
   readonly bands: readonly Band[];
+  /** Where the lesson is held. */
+  readonly setting: Setting;
   /** A stream of its own for this block: adding another block never reshuffles it. */
   readonly chance: Stream;
 }
@@ -178,6 +185,10 @@ export type Sheet =
   | EstimateSheet
   | EstimateTally
   | EstimateAnswer
+  | HandleSheet
+  | HandleNotes
+  | TalkSheet
+  | TalkNotes
   | {
       readonly part: 'trader-cards';
       readonly title: string;
@@ -232,24 +243,66 @@ export interface Asks {
   readonly things: number | null;
 }
 
-/** The contract every kind meets: four files, one entry in the registry. */
-export interface Kind<
+/** A number a pupil has to read, enter or compare in an activity. */
+export interface AskedNumber {
+  readonly value: number;
+  readonly form: 'whole' | NumberIdea;
+  readonly what: NumberUse;
+  /** The key of the block it comes from. */
+  readonly path: Path;
+  /** The bands that meet it; left out where all do. */
+  readonly bands?: readonly Band[];
+}
+
+/** What every kind has, scored or not. */
+export interface KindBase<Block, Activity extends ActivityBase, Play extends PlayBase> {
+  readonly schema: z.ZodType<Block>;
+  readonly playSchema: z.ZodType<Play>;
+  readonly compile: (id: string, block: Block, context: CompileContext) => Compiled<Activity>;
+  readonly paper: (activity: Activity) => readonly Sheet[];
+  /** What it asks, for the claims a lesson makes; a kind without it meets no condition of its own. */
+  readonly asks?: (activity: Activity, library: Library) => Asks;
+  /** The activity as one band is asked it; a kind without it asks every band alike. */
+  readonly forBand?: (activity: Activity, band: Band) => Activity;
+  /** The largest numbers its pupils meet, each with the key it comes from; a kind without it asks for none. */
+  readonly numbers?: (activity: Activity, block: Block) => readonly AskedNumber[];
+  /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
+  readonly shows: (activity: Activity) => readonly FindToDraw[];
+  /** The table of pieces that children meet in it, for the adults and the hazards; left out where nothing is handed out. */
+  readonly table?: (activity: Activity) => StationUse;
+}
+
+/** A kind with a record to agree with. */
+export interface ScoredKind<
   Block,
   Activity extends ActivityBase,
   Play extends PlayBase,
   Outcome extends Score = Score,
-> {
-  readonly schema: z.ZodType<Block>;
-  readonly playSchema: z.ZodType<Play>;
-  readonly compile: (id: string, block: Block, context: CompileContext) => Compiled<Activity>;
+> extends KindBase<Block, Activity, Play> {
+  readonly isScored: true;
   readonly score: (activity: Activity, play: Play) => Outcome;
   /** The play that agrees with the record throughout; the laws score it at 1. */
   readonly record: (activity: Activity) => Play;
   /** A play by guessing with a stream; the laws hold that its score averages 0. */
   readonly guess: (activity: Activity, chance: Stream) => Play;
-  readonly paper: (activity: Activity) => readonly Sheet[];
-  /** What it asks, for the claims a lesson makes; a kind without it meets no condition of its own. */
-  readonly asks?: (activity: Activity, library: Library) => Asks;
-  /** The finds it shows, for the list of lessons, the title block and the cautions; [] where it shows none. */
-  readonly shows: (activity: Activity) => readonly FindToDraw[];
 }
+
+/** What a play without a right answer comes to: what was done, where a group stood. Plain JSON, and nothing of merit. */
+export type Told = Readonly<Record<string, unknown>>;
+
+/** A kind with no right answer: there is nothing to agree with, so it has no score, no record play and no guess. */
+export interface UnscoredKind<
+  Block,
+  Activity extends ActivityBase,
+  Play extends PlayBase,
+  Telling extends Told = Told,
+> extends KindBase<Block, Activity, Play> {
+  readonly isScored: false;
+  readonly tell: (activity: Activity, play: Play) => Telling;
+  /** A play such as a group might give; the laws are held against it. */
+  readonly sample: (activity: Activity, chance: Stream) => Play;
+}
+
+/** The contract every kind meets: four files, one entry in the registry. */
+export type Kind<Block, Activity extends ActivityBase, Play extends PlayBase> =
+  ScoredKind<Block, Activity, Play> | UnscoredKind<Block, Activity, Play>;

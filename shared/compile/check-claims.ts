@@ -1,4 +1,4 @@
-import { asksOf, type Activity } from '../activities/index.ts';
+import { asksOf, isScored, type Activity } from '../activities/index.ts';
 import {
   judgeClaim,
   lookUpOutcome,
@@ -19,6 +19,8 @@ export const factsOf = (activity: Activity, vouched: readonly string[], library:
   kind: activity.kind,
   title: activity.title,
   vouched,
+  // Without a right answer no play shows that an outcome was practised: only someone in the room can say so.
+  ...(isScored(activity) ? {} : { most: 'taught' as const }),
   ...asksOf(activity, library),
 });
 

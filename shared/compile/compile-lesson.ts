@@ -1,4 +1,4 @@
-import { blockSchemas, compileBlock, isKindName, type Activity } from '../activities/index.ts';
+import { blockSchemas, compileBlock, isKindName, numbersOf, type Activity } from '../activities/index.ts';
 import { derive, stream } from '../chance/index.ts';
 import {
   byPlace,
@@ -15,9 +15,12 @@ import { reaches, type ActivityFacts, type JudgedClaim, type LessonFacts } from 
 import type { Library, Site } from '../library/library.ts';
 import { youngestAge } from '../library/bands.ts';
 import { fileWords } from '../words/en/problems.ts';
+import type { LessonWords } from './check-reading.ts';
 import { checkClaims, factsOf, lessonFacts, vouchFaults } from './check-claims.ts';
+import { notesFaults } from './check-notes.ts';
+import { numberCautions } from './check-numbers.ts';
 import { visitFaults } from './check-visit.ts';
-import type { Plan, PlanClaim, PlanPart } from './plan.ts';
+import { USUAL_SETTING, type Plan, type PlanClaim, type PlanPart } from './plan.ts';
 import { readVisit, type ReadVisit } from './read-visit.ts';
 
 export interface CompiledLesson {
@@ -31,6 +34,8 @@ export interface CompiledLesson {
   readonly claims: readonly JudgedClaim[];
   /** What the lesson asks, for claims it could make; null where the head or the site could not be read. */
   readonly facts: LessonFacts | null;
+  /** Its words, to be measured for its bands; null where the head could not be read, or an adult reads them out. */
+  readonly words: LessonWords | null;
 }
 
 interface Named {
@@ -96,6 +101,16 @@ function minutesFaults(lesson: Lesson, activities: readonly Activity[]): readonl
   ];
 }
 
+/** All that pupils read of a lesson, in order. */
+const wordsOf = ({ source, prose, parts }: Lesson, bands: LessonWords['bands']): LessonWords => ({
+  source,
+  bands,
+  passages: [
+    ...prose,
+    ...parts.flatMap((part) => (part.part === 'prose' ? [] : part.block.passages)),
+  ].toSorted((a, b) => a.offset - b.offset),
+});
+
 /** One activity longer than the youngest band it is for sits still. */
 function lengthFaults(activity: Activity, lesson: Lesson, library: Library): readonly Fault[] {
   const limits = library.bands.find(({ band }) => lesson.head?.bands.includes(band) ?? false);
@@ -141,7 +156,13 @@ export function compileLesson(file: string, text: string, library: Library, seed
         continue;
       }
       seen.add(id);
-      const context = { library, site, bands: head.bands, chance: derive(chance, id) };
+      const context = {
+        library,
+        site,
+        bands: head.bands,
+        setting: head.visit?.setting ?? USUAL_SETTING,
+        chance: derive(chance, id),
+      };
       // The block passed this kind's schema when the lesson was read.
       const { activity, faults } = compileBlock(
         kindName,
@@ -158,6 +179,9 @@ export function compileLesson(file: string, text: string, library: Library, seed
       asked.push(factsOf(activity, vouched, library));
       ids.set(block, id);
       problems.push(...placeFaults(source, lengthFaults(activity, lesson, library), block.locate));
+      // It compiled from this value, so it is of this kind.
+      const numbers = numbersOf(activity, block.value as Parameters<typeof numbersOf>[1]);
+      problems.push(...numberCautions(source, block, numbers, head.bands, library.curricula));
     }
     problems.push(...placeFaults(source, minutesFaults(lesson, activities), lesson.locateHead));
     if (head.visit !== undefined) {
@@ -168,6 +192,8 @@ export function compileLesson(file: string, text: string, library: Library, seed
       ];
       problems.push(...placeFaults(source, faults, lesson.locateHead));
     }
+    if (head.notes !== undefined)
+      problems.push(...placeFaults(source, notesFaults(head.notes, library.notes), lesson.locateHead));
     facts = lessonFacts(head, site, asked);
     const checked = checkClaims(head.claims ?? [], facts, library.curricula, !hasErrors(problems));
     claims = checked.judged;
@@ -175,8 +201,9 @@ export function compileLesson(file: string, text: string, library: Library, seed
   }
   const sorted = problems.toSorted(byPlace);
   const title = head?.title ?? null;
+  const words = head === null || head['read-aloud'] === true ? null : wordsOf(lesson, head.bands);
   if (head === null || site === undefined || hasErrors(sorted))
-    return { plan: null, problems: sorted, title, claims, facts };
+    return { plan: null, problems: sorted, title, claims, facts, words };
   const parts = lesson.parts.flatMap((part): readonly PlanPart[] => {
     if (part.part === 'prose') return [part];
     const id = ids.get(part.block);
@@ -207,6 +234,8 @@ export function compileLesson(file: string, text: string, library: Library, seed
     activities,
     claims: claims.flatMap(planClaim),
     ...(visit === null ? {} : { visit: visit.visit }),
+    ...(head.notes === undefined ? {} : { notes: head.notes }),
+    ...(head['read-aloud'] === true ? { readAloud: true } : {}),
   };
-  return { plan, problems: sorted, title, claims, facts };
+  return { plan, problems: sorted, title, claims, facts, words };
 }

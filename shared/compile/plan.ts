@@ -1,8 +1,12 @@
 import type { Activity } from '../activities/index.ts';
 import type { ClaimGrade, Evidence } from '../curriculum/index.ts';
+import type { WrittenNotes } from '../lesson/index.ts';
 import type { Band } from '../library/bands.ts';
 import type { Status } from '../library/status.ts';
 import type { Setting, StationUse } from '../safety/index.ts';
+
+/** Where a lesson is held that says nothing of it. */
+export const USUAL_SETTING: Setting = 'classroom';
 
 /** What stands in a lesson, in order: prose, or an activity by its id. */
 export type PlanPart =
@@ -57,6 +61,10 @@ export interface Plan {
   readonly parts: readonly PlanPart[];
   readonly activities: readonly Activity[];
   readonly claims: readonly PlanClaim[];
+  /** An adult reads the words of the lesson to the pupils. */
+  readonly readAloud?: true;
   /** Left out where the lesson states no visit. */
   readonly visit?: PlanVisit;
+  /** What the lead adds to the teacher notes; left out where nothing is added. */
+  readonly notes?: WrittenNotes;
 }

@@ -1,5 +1,6 @@
 import { shownFinds } from '../activities/index.ts';
 import { edgeAtStation, edgeOfType, type Hazard, type SafetyRules } from '../safety/index.ts';
+import { handlingTables } from './handling-tables.ts';
 import type { Plan } from './plan.ts';
 import { workNamed } from './work-named.ts';
 
@@ -11,7 +12,7 @@ export const typesShown = (plan: Plan): readonly string[] => [
 /** Hazards of what a lesson shows, speaks of or runs at a station; wherever there is one, the standing caution stands. */
 export function standingHazards(rules: SafetyRules, plan: Plan): readonly Hazard[] {
   const named = workNamed(plan);
-  const stations = plan.visit?.stations ?? [];
+  const stations = [...(plan.visit?.stations ?? []), ...handlingTables(plan)];
   const works = new Set([...named.works, ...stations.map(({ kind }) => kind)]);
   const edges = new Set([
     ...named.edges,

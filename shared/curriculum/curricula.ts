@@ -110,11 +110,14 @@ export function lookUpOutcome(
   curricula: Curricula,
   id: string,
 ): { readonly framework: Framework; readonly outcome: Outcome } | null {
+  // An id as it is written wins over one that only folds to the same; it is by far the commoner.
+  for (const framework of curricula.frameworks) {
+    const outcome = framework.outcomes.find((known) => known.id === id);
+    if (outcome !== undefined) return { framework, outcome };
+  }
   const wanted = foldCode(id);
   for (const framework of curricula.frameworks) {
-    const outcome =
-      framework.outcomes.find((known) => known.id === id) ??
-      framework.outcomes.find((known) => foldCode(known.id) === wanted);
+    const outcome = framework.outcomes.find((known) => foldCode(known.id) === wanted);
     if (outcome !== undefined) return { framework, outcome };
   }
   return null;

@@ -1,3 +1,4 @@
+import type { ClaimGrade } from './curricula.ts';
 import type { Band } from '../library/bands.ts';
 
 /** Conditions an activity meets for some bands only. */
@@ -17,6 +18,8 @@ export interface ActivityFacts {
   readonly metIn?: readonly MetIn[];
   /** Conditions the lead vouches for. */
   readonly vouched: readonly string[];
+  /** The furthest grade that what the compiler sees of it can show; left out where a play of it is evidence. */
+  readonly most?: ClaimGrade;
   /** How many things a pupil handles or counts at most; null where none are counted. */
   readonly things: number | null;
 }

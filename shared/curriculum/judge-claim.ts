@@ -9,7 +9,7 @@ import {
   type Outcome,
 } from './curricula.ts';
 import type { ActivityFacts, LessonFacts } from './facts.ts';
-import { bandsOf, mayUse, stepFor } from './steps.ts';
+import { bandsOf, mayUse, stepsFor } from './steps.ts';
 
 export interface Claim {
   readonly outcome: string;
@@ -26,6 +26,8 @@ export interface Evidence {
   readonly grade: ClaimGrade;
   /** Seen in the compiled activity, or vouched for by the lead. */
   readonly by: 'plan' | 'lead';
+  /** The bands that show it, where not all that meet the stage do. */
+  readonly bands?: readonly Band[];
 }
 
 /** Why a claim is not earned. */
@@ -62,7 +64,7 @@ function metBy(
   condition: Condition,
   lesson: LessonFacts,
   stage: string,
-  band: Band | null,
+  band: Band,
 ): 'plan' | 'lead' | null {
   if (condition.realPlace && lesson.isInvented) return null;
   const years = condition.withinBce;
@@ -70,7 +72,7 @@ function metBy(
   const most = condition.countMost?.[stage] ?? condition.countMost?.['otherwise'];
   if (most !== undefined && (activity.things === null || activity.things > most)) return null;
   if (activity.met.includes(condition.id)) return 'plan';
-  const own = (activity.metIn ?? []).filter(({ bands }) => band !== null && bands.includes(band));
+  const own = (activity.metIn ?? []).filter(({ bands }) => bands.includes(band));
   if (own.some(({ met }) => met.includes(condition.id))) return 'plan';
   return condition.seenBy === 'lead' && activity.vouched.includes(condition.id) ? 'lead' : null;
 }
@@ -82,22 +84,35 @@ function gatherEvidence(
   framework: Framework,
   outcome: Outcome,
 ): { readonly evidence: readonly Evidence[]; readonly beyond: readonly string[] } {
-  const step = stepFor(curricula, lesson.bands, framework.id, outcome.stage);
-  const allowed = step === null ? new Set<string>() : mayUse(step, framework.id, outcome.stage);
+  const steps = stepsFor(curricula, lesson.bands, framework.id, outcome.stage).map((step) => ({
+    band: step.band,
+    allowed: mayUse(step, framework.id, outcome.stage),
+  }));
+  const all = new Set(steps.map(({ band }) => band));
   const beyond = new Set<string>();
   const evidence = outcome.evidence.flatMap(({ kind, when, grade }) => {
     const condition = curricula.conditions.find(({ id }) => id === when);
     if (condition === undefined) return [];
     return lesson.activities.flatMap((activity): readonly Evidence[] => {
-      const by = metBy(activity, condition, lesson, outcome.stage, step?.band ?? null);
-      if (by === null) return [];
-      const missing = condition.needs.filter((need) => !allowed.has(need));
-      for (const need of missing) beyond.add(need);
-      if (missing.length > 0) return [];
+      // Each band that meets the stage is looked at by itself: what only the older are asked, only they show.
+      const met = steps.flatMap(({ band, allowed }) => {
+        const by = metBy(activity, condition, lesson, outcome.stage, band);
+        if (by === null) return [];
+        const missing = condition.needs.filter((need) => !allowed.has(need));
+        for (const need of missing) beyond.add(need);
+        return missing.length > 0 ? [] : [{ band, by }];
+      });
+      const [first] = met;
+      if (first === undefined) return [];
+      const { by } = first;
+      const own = [...new Set(met.map(({ band }) => band))];
       // What another kind meets in passing only touches the outcome.
-      const reached: ClaimGrade = activity.kind === kind ? grade : 'touched';
-      const { id, title } = activity;
-      return [{ activity: id, kind: activity.kind, title, when, means: condition.means, grade: reached, by }];
+      const ofKind: ClaimGrade = activity.kind === kind ? grade : 'touched';
+      const { id, title, most } = activity;
+      const reached = by === 'plan' && most !== undefined && reaches(ofKind, most) ? most : ofKind;
+      const shown = own.length < all.size ? { bands: own } : {};
+      const { means } = condition;
+      return [{ activity: id, kind: activity.kind, title, when, means, grade: reached, by, ...shown }];
     });
   });
   return { evidence: evidence.toSorted((a, b) => rank(a.grade) - rank(b.grade)), beyond: [...beyond] };
@@ -105,7 +120,7 @@ function gatherEvidence(
 
 /**
  * Judges one claim against what the compiled lesson asks. A claim is earned where the outcome is known and open, its
- * stage is met in the lesson's bands, an activity of the right kind meets its condition with no idea of number beyond
+ * stage is met in the lesson's bands, in one of them an activity of the right kind meets its condition with no idea of number beyond
  * the stage, and the grade is no higher than that evidence gives.
  */
 export function judgeClaim(curricula: Curricula, lesson: LessonFacts, claim: Claim): JudgedClaim {
@@ -118,7 +133,7 @@ export function judgeClaim(curricula: Curricula, lesson: LessonFacts, claim: Cla
   const refuse = (fault: ClaimFault): JudgedClaim => ({ ...base, best: null, evidence: [], fault });
   if (outcome.never !== null) return refuse({ fault: 'another-people', because: outcome.never });
   const stage = framework.stages.find(({ id }) => id === outcome.stage)?.label ?? outcome.stage;
-  if (stepFor(curricula, lesson.bands, framework.id, outcome.stage) === null) {
+  if (stepsFor(curricula, lesson.bands, framework.id, outcome.stage).length === 0) {
     return refuse({ fault: 'wrong-stage', bands: bandsOf(curricula, framework.id, outcome.stage), stage });
   }
   const conditions = outcome.evidence.flatMap(({ kind, when }) => {

@@ -155,8 +155,8 @@ const DECORATIONS: { readonly [decoration: string]: string } = {
 export function describeFind(find: FindToDraw): Description {
   const words = WORDS[find.objectType];
   const name = words?.name ?? sentence(find.objectType.replaceAll('-', ' '));
-  const shows = words?.shows ?? 'Only its outline is drawn.';
-  const pattern = patternOf(find);
+  const shows = find.photo?.shows ?? words?.shows ?? 'Only its outline is drawn.';
+  const pattern = find.photo === undefined ? patternOf(find) : '';
   const decoration = pattern === '' ? '' : ` ${pattern}`;
   const size = sizeOf(find);
   const side = find.side === undefined ? '' : `, ${find.side} side`;

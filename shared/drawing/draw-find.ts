@@ -3,13 +3,14 @@ import { arrange, lying, type Placed } from './arrange.ts';
 import { anyThing, DRAWERS } from './drawers.ts';
 import type { Drawing, FindToDraw } from './drawing.ts';
 import { handOf } from './hand.ts';
+import { drawPhoto } from './draw-photo.ts';
 import { inked, markup } from './mark.ts';
 import { scaleBar } from './scale-bar.ts';
 
 export interface DrawFindOptions {
   /**
    * `face` is the main view, a pot's wall beside it; `full` adds edge, back and section as the convention for
-   * the type asks; `lying` is the thing alone, for laying in a plan.
+   * the type asks, or is the lead's own photograph; `lying` is the thing alone, for laying in a plan.
    */
   readonly view?: 'face' | 'full' | 'lying';
   /** `small` is for about 96 px: fewer ripples, wider spaced dots. */
@@ -24,6 +25,7 @@ export interface DrawFindOptions {
  * @example drawFind(find, { view: 'face', detail: 'small' }).viewBox
  */
 export function drawFind(find: FindToDraw, options: DrawFindOptions = {}): Drawing {
+  if (options.view === 'full' && find.photo !== undefined) return drawPhoto(find.photo, find);
   const hand = handOf(derive(stream('drawing'), find.id));
   const isSmall = options.detail === 'small';
   const sketched = (DRAWERS.get(find.objectType) ?? anyThing)({ find, hand, isSmall });

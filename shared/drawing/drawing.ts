@@ -10,6 +10,22 @@ export interface FindToDraw {
   readonly count: number;
   readonly side?: 'left' | 'right';
   readonly decoration?: string;
+  /** The lead's own photograph of it, shown where the find is looked at closely. */
+  readonly photo?: Photo;
+}
+
+/** A photograph of a find, carried with it. */
+export interface Photo {
+  /** The picture itself, as a `data:` address; nothing is fetched. */
+  readonly address: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** How many picture points the find's length takes; without it there is no scale bar. */
+  readonly lengthPx?: number;
+  /** What is to be seen in it. */
+  readonly shows: string;
+  /** Who took it or owns it: stands under it wherever it is shown. */
+  readonly credit: string;
 }
 
 /** A drawing as SVG markup in millimetres, without its outer element. */

@@ -1,63 +1,79 @@
-import { cutLesson } from './cut-lesson.ts';
-import { everyNode, readMarkdown } from './markdown.ts';
-import { readYaml } from './read-yaml.ts';
+import type { Nodes } from 'mdast';
+import { everyNode } from './markdown.ts';
+import type { Locate } from './place-faults.ts';
+import type { Path } from './problem.ts';
 
-/** A run of words a pupil reads, and where it begins in the file. */
+/** A run of words a pupil reads, as it stands in the file, and where it begins there. */
 export interface Passage {
   readonly text: string;
   readonly offset: number;
 }
 
-/** The keys of a block whose words pupils read. */
-const READ_KEYS: ReadonlySet<string> = new Set([
-  'title',
-  'question',
-  'hint',
+/** The keys of a block whose words pupils read, on the screen or on a card. */
+export const READ_KEYS: ReadonlySet<string> = new Set([
   'because',
+  'doubts',
+  'hint',
+  'name',
   'prompt',
+  'question',
+  'reading',
   'say',
   'text',
+  'who',
+  'says',
+  'evidence',
+  'stances',
+  'hold',
+  'look',
+  'feel',
+  'listen',
+  'title',
+  'why',
 ]);
 
 const WHOLE_KINDS: ReadonlySet<string> = new Set(['paragraph', 'heading', 'tableCell']);
+const WORD_KINDS: ReadonlySet<string> = new Set(['text', 'inlineCode']);
 
-function blockPassages(yaml: string, toFile: (offset: number) => number): readonly Passage[] {
-  const read = readYaml(yaml);
-  const passages: Passage[] = [];
-  const walk = (value: unknown, path: readonly (string | number)[]): void => {
-    if (typeof value === 'string' && READ_KEYS.has(String(path.at(-1)))) {
-      const { from } = read.locate(path);
-      const quoteMark = /^["']/.test(yaml.slice(from, from + 1)) ? 1 : 0;
-      passages.push({ text: value, offset: toFile(from + quoteMark) });
-    } else if (typeof value === 'object' && value !== null) {
-      for (const [key, inner] of Object.entries(value))
-        walk(inner, [...path, Array.isArray(value) ? Number(key) : key]);
-    }
-  };
-  walk(read.data, []);
-  return passages;
+/**
+ * The words of a paragraph, a heading or a cell; null for any other part of a tree. Marks of Markdown and the addresses
+ * of links are blanked, so that places hold.
+ *
+ * @param offset Where `text`, from which the tree was read, begins in its file.
+ */
+export function prosePassage(node: Nodes, text: string, offset: number): Passage | null {
+  if (!WHOLE_KINDS.has(node.type)) return null;
+  const from = node.position?.start.offset ?? 0;
+  let words = '';
+  for (const { node: inner } of everyNode(node)) {
+    const start = inner.position?.start.offset;
+    if (!WORD_KINDS.has(inner.type) || start === undefined) continue;
+    words +=
+      ' '.repeat(Math.max(0, start - from - words.length)) + text.slice(start, inner.position?.end.offset);
+  }
+  return { text: words, offset: offset + from };
 }
 
 /**
- * The words pupils read in a lesson file, in order: its prose, and the titles, questions, hints and reasons of its
- * blocks. A file without a head is read as prose throughout. Marks of Markdown are blanked, so that places hold.
+ * The words pupils read of a block: its titles, questions, hints, names, reasons and voices, as they stand in the file.
+ *
+ * @param value The block as data.
+ * @param locate From a path in the block to its place in the file.
+ * @param text The whole file.
  */
-export function readPassages(text: string): readonly Passage[] {
-  const { body } = cutLesson(text);
+export function blockPassages(value: unknown, locate: Locate, text: string): readonly Passage[] {
   const passages: Passage[] = [];
-  for (const { node } of everyNode(readMarkdown(body.text))) {
-    const from = node.position?.start.offset ?? 0;
-    const to = node.position?.end.offset ?? 0;
-    if (node.type === 'code' && (node.lang ?? '') !== '') {
-      const start = body.text.indexOf('\n', from) + 1;
-      passages.push(...blockPassages(node.value, (offset) => body.offset + start + offset));
-    } else if (WHOLE_KINDS.has(node.type)) {
-      const slice = body.text.slice(from, to);
-      const blanked = slice
-        .replace(/\]\([^)]*\)/g, (mark) => ' '.repeat(mark.length))
-        .replace(/[*_`#[\]\n\r]/g, ' ');
-      passages.push({ text: blanked, offset: body.offset + from });
+  const walk = (inner: unknown, path: Path, isRead: boolean): void => {
+    if (typeof inner === 'string') {
+      if (!isRead) return;
+      const { from, to } = locate(path);
+      passages.push({ text: text.slice(from, to), offset: from });
+    } else if (Array.isArray(inner)) {
+      for (const [index, item] of inner.entries()) walk(item, [...path, index], isRead);
+    } else if (typeof inner === 'object' && inner !== null) {
+      for (const [key, item] of Object.entries(inner)) walk(item, [...path, key], READ_KEYS.has(key));
     }
-  }
-  return passages.toSorted((a, b) => a.offset - b.offset);
+  };
+  walk(value, [], false);
+  return passages;
 }

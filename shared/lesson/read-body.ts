@@ -1,6 +1,7 @@
 import type { Code, Nodes, RootContent } from 'mdast';
 import { fileWords } from '../words/en/problems.ts';
 import { everyNode, readMarkdown, writeHtml } from './markdown.ts';
+import { prosePassage, type Passage } from './passages.ts';
 import { problemAt, type SourceText } from './place-faults.ts';
 import type { Problem, ProblemCode, ProblemGrade } from './problem.ts';
 import { tangledProse } from './tangled-prose.ts';
@@ -20,6 +21,8 @@ export type BodyPart =
 
 export interface Body {
   readonly parts: readonly BodyPart[];
+  /** The words of its prose, in order. */
+  readonly prose: readonly Passage[];
   readonly problems: readonly Problem[];
 }
 
@@ -80,7 +83,7 @@ export function readBody(source: SourceText, text: string, offset: number): Body
       tangle.fault === 'deep'
         ? ({ code: 'nesting-deep', grade: 'error', ...fileWords.tooDeep() } as const)
         : ({ code: 'prose-tangled', grade: 'error', ...fileWords.tangled() } as const);
-    return { parts: [], problems: [problemAt(source, span, told)] };
+    return { parts: [], prose: [], problems: [problemAt(source, span, told)] };
   }
   const root = readMarkdown(text);
   const problems: Problem[] = [];
@@ -100,6 +103,7 @@ export function readBody(source: SourceText, text: string, offset: number): Body
     text.slice(node.position?.start.offset ?? 0, node.position?.end.offset ?? 0);
 
   let isDeep = false;
+  const words: Passage[] = [];
   for (const { node, depth } of everyNode(root)) {
     if (node.type === 'html') report(node, 'html-refused', fileWords.html(node.value));
     else if ((node.type === 'link' || node.type === 'definition') && !isSafeLink(node.url)) {
@@ -110,6 +114,8 @@ export function readBody(source: SourceText, text: string, offset: number): Body
     else if (node.type === 'code' && depth > 1 && isFence(sliceOf(node))) {
       report(node, 'block-nested', fileWords.blockNested());
     }
+    const passage = prosePassage(node, text, offset);
+    if (passage !== null) words.push(passage);
     if (depth > DEEPEST && !isDeep) {
       isDeep = true;
       report(node, 'nesting-deep', fileWords.tooDeep());
@@ -146,5 +152,5 @@ export function readBody(source: SourceText, text: string, offset: number): Body
     });
   }
   endProse();
-  return { parts, problems };
+  return { parts, prose: words, problems };
 }

@@ -3,6 +3,7 @@ import { fileWords } from '../words/en/problems.ts';
 import { cutLesson } from './cut-lesson.ts';
 import { lessonHead, type LessonHead } from './lesson-head.ts';
 import { nearest } from './nearest.ts';
+import { blockPassages, type Passage } from './passages.ts';
 import { placeFaults, problemAt, type Locate, type SourceText } from './place-faults.ts';
 import { lineMap } from './point.ts';
 import { byPlace, type Problem } from './problem.ts';
@@ -15,6 +16,8 @@ export interface LessonBlock {
   readonly kindName: string;
   readonly value: unknown;
   readonly locate: Locate;
+  /** The words pupils read of it. */
+  readonly passages: readonly Passage[];
 }
 
 export type LessonPart =
@@ -26,6 +29,8 @@ export interface Lesson {
   readonly head: LessonHead | null;
   readonly locateHead: Locate;
   readonly parts: readonly LessonPart[];
+  /** The words of its prose, in order. */
+  readonly prose: readonly Passage[];
   readonly problems: readonly Problem[];
 }
 
@@ -55,6 +60,7 @@ export function readLesson(file: string, given: string, kinds: Readonly<Record<s
     head: null,
     locateHead: nothing,
     parts: [],
+    prose: [],
     problems: [problemAt(source, { from: 0, to: 0 }, { code, grade: 'error', ...words })],
   });
   if (text.trim() === '') return refused('file-empty', fileWords.empty());
@@ -129,12 +135,20 @@ export function readLesson(file: string, given: string, kinds: Readonly<Record<s
       return null;
     }
     const { value, locate } = readPart(block.yaml, block.toFile, schema);
-    return value === null ? null : { kindName: block.kindName, value, locate };
+    if (value === null) return null;
+    return { kindName: block.kindName, value, locate, passages: blockPassages(value, locate, text) };
   };
   const parts = body.parts.flatMap((part): readonly LessonPart[] => {
     if (part.part === 'prose') return [part];
     const block = readBlock(part.block);
     return block === null ? [] : [{ part: 'block', block }];
   });
-  return { source, head: head.value, locateHead: head.locate, parts, problems: problems.toSorted(byPlace) };
+  return {
+    source,
+    head: head.value,
+    locateHead: head.locate,
+    parts,
+    prose: body.prose,
+    problems: problems.toSorted(byPlace),
+  };
 }

@@ -13,4 +13,5 @@ export const drawable = (find: Find): FindToDraw => ({
   count: find.count,
   ...(find.side === undefined ? {} : { side: find.side }),
   ...(find.decoration === undefined ? {} : { decoration: find.decoration }),
+  ...(find.photo === undefined ? {} : { photo: find.photo }),
 });

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import {
   CONTROL_LEVELS,
   EDGE_CLASSES,
+  EXPOSURES,
   FLAGS,
   REFUSAL_OUTCOMES,
   SETTINGS,
@@ -61,9 +62,7 @@ export const hazardsFile = z.strictObject({
   }),
   'edge-classes': z.array(z.strictObject({ id: z.enum(EDGE_CLASSES), name: text, meaning: text, ...known })),
   'edge-check': said,
-  exposures: z.array(
-    z.strictObject({ id: z.enum(['look', 'touch-held', 'handle', 'use']), meaning: text, ...known }),
-  ),
+  exposures: z.array(z.strictObject({ id: z.enum(EXPOSURES), meaning: text, ...known })),
   'minimum-ages': z.array(
     z.strictObject({
       edge: z.enum(EDGE_CLASSES),

@@ -1,6 +1,9 @@
 import type { Curricula } from '../curriculum/index.ts';
+import type { Photo } from '../drawing/index.ts';
 import type { Band } from './bands.ts';
+import type { GlossaryWord } from '../glossary/index.ts';
 import type { MakingEvidence } from './making-evidence.ts';
+import type { NotesRows } from './notes-rows.ts';
 import type { Comparison } from './read-comparisons.ts';
 import type { SafetyRules } from '../safety/rules.ts';
 import type { Status } from './status.ts';
@@ -32,6 +35,8 @@ export interface Find {
   readonly decoration?: string;
   /** What the record adds: "pecked all round". Shown on the record card, never before. */
   readonly note?: string;
+  /** The lead's own photograph, read from a file beside the site's. */
+  readonly photo?: Photo;
   readonly status: Status;
 }
 
@@ -157,4 +162,8 @@ export interface Library {
   readonly comparisons: readonly Comparison[];
   /** Hazards, controls, ratios, stations, refusals. */
   readonly safety: SafetyRules;
+  /** The words of the trade; [] where there are none. */
+  readonly glossary: readonly GlossaryWord[];
+  /** What teacher notes are made from, beside the lesson. */
+  readonly notes: NotesRows;
 }

@@ -4,6 +4,7 @@ import type { Fault, Problem } from '../lesson/problem.ts';
 import { findWords } from '../words/en/library-problems.ts';
 import { makeFind } from './find-row.ts';
 import { ROLES, STATES, type Find, type Pit, type Site, type Vocabulary } from './library.ts';
+import { photoRow, readPhotos, type PhotoFiles } from './read-photos.ts';
 import { readYamlFile, type ReadFile } from './read-yaml-file.ts';
 import { readFindsTable } from './read-finds-table.ts';
 import { STATUSES } from './status.ts';
@@ -62,6 +63,7 @@ export const siteFile = z.strictObject({
       finds: z.array(findRow).optional(),
     }),
   ),
+  photos: z.array(photoRow).optional(),
 });
 
 /** A finds table that goes with a site, as text. */
@@ -71,13 +73,14 @@ export interface TableText {
 }
 
 /**
- * Reads a site: its pits, and its finds from the file itself and from any finds tables beside it.
+ * Reads a site: its pits, its finds from the file itself and from any finds tables beside it, and their photographs.
  */
 export function readSite(
   file: string,
   text: string,
   tables: readonly TableText[],
   vocabulary: Vocabulary,
+  files: PhotoFiles = new Map(),
 ): ReadFile<Site> {
   const read = readYamlFile(file, text, siteFile);
   if (read.value === null) return { ...read, value: null };
@@ -118,6 +121,16 @@ export function readSite(
     for (const row of read.rows)
       take(row.find, (code, key, words) => problems.push(row.problem(code, key, words)));
   }
+  const photographed = readPhotos(
+    raw.photos ?? [],
+    files,
+    finds.map(({ id }) => id),
+  );
+  faults.push(...photographed.faults);
+  const withPhoto = (find: Find): Find => {
+    const photo = photographed.photos.get(find.id);
+    return photo === undefined ? find : { ...find, photo };
+  };
   const pits = raw.pits.map((pit): Pit => ({
     id: pit.id,
     cut: pit.cut,
@@ -132,7 +145,7 @@ export function readSite(
       description: fill.description,
       thicknessMm: fill['thickness-mm'],
     })),
-    finds: finds.filter((find) => find.pit === pit.id),
+    finds: finds.filter((find) => find.pit === pit.id).map(withPhoto),
   }));
   const site: Site = {
     id: raw.id,

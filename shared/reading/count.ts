@@ -19,8 +19,23 @@ export interface Counts {
   readonly unfamiliarAtSeven: number;
 }
 
-/** Syllables of a word; a numeral counts as one. @example syllablesOf('Neolithic') // 4 */
-export function syllablesOf(word: string): number {
+/** Letters looked at: nobody writes a longer word, and the patterns of the package take long over thousands. */
+const LONGEST_WORD = 60;
+
+const MOST_KEPT = 20_000;
+const kept = new Map<string, number>();
+
+/** Syllables of a word; a numeral counts as one. A word is counted once and kept. @example syllablesOf('Neolithic') // 4 */
+export function syllablesOf(written: string): number {
+  const before = kept.get(written);
+  if (before !== undefined) return before;
+  if (kept.size >= MOST_KEPT) kept.clear();
+  const counted = countSyllables(written.slice(0, LONGEST_WORD));
+  kept.set(written, counted);
+  return counted;
+}
+
+function countSyllables(word: string): number {
   if (/^\p{N}/u.test(word)) return 1;
   const counted = Math.max(1, syllable(word));
   // The package counts "glasses" as "glass"; after ss or zz, -es is a syllable of its own.

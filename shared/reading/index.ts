@@ -1,4 +1,5 @@
 export { countText, syllablesOf, type Counts } from './count.ts';
+export { hardReading, type HardReading } from './hard-reading.ts';
 export { measure, MEASURES, type Measure } from './measures.ts';
 export {
   FEWEST_WORDS,

@@ -12,15 +12,27 @@ export const MEASURES = [
   'fleschReadingEase',
   'fleschKincaidGrade',
   'daleChall',
+  'spache1953',
   'spacheRevised',
   'colemanLiau',
   'automatedReadabilityIndex',
   'smog',
+  'smogByHand',
+  'linsearWrite',
 ] as const;
 export type Measure = (typeof MEASURES)[number];
 
 /** Nothing can be said of no words; a package's NaN never leaves here. */
 const orNull = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
+/** Fewer sentences than this are outside the method of SMOG by hand. */
+const SMOG_SENTENCES = 30;
+
+/** The root of the square nearest to a count; halfway, of the smaller. @example rootOfNearestSquare(95) // 10 */
+function rootOfNearestSquare(count: number): number {
+  const root = Math.floor(Math.sqrt(count));
+  return count - root ** 2 <= (root + 1) ** 2 - count ? root : root + 1;
+}
 
 const formulae: { readonly [M in Measure]: (counts: Counts) => number } = {
   // Flesch 1948.
@@ -32,6 +44,9 @@ const formulae: { readonly [M in Measure]: (counts: Counts) => number } = {
   // Dale and Chall 1948 coefficients, with the word list of 1995.
   daleChall: ({ words, sentences, unfamiliarAtTen }) =>
     daleChallFormula({ word: words, sentence: sentences, difficultWord: unfamiliarAtTen }),
+  // Spache 1953: words a sentence and unfamiliar words in a hundred, each unfamiliar word once.
+  spache1953: ({ words, sentences, unfamiliarAtSeven }) =>
+    0.141 * (words / sentences) + 0.086 * ((100 * unfamiliarAtSeven) / words) + 0.839,
   // Spache 1974: each unfamiliar word once.
   spacheRevised: ({ words, sentences, unfamiliarAtSeven }) =>
     spacheFormula({ word: words, sentence: sentences, unfamiliarWord: unfamiliarAtSeven }),
@@ -44,6 +59,16 @@ const formulae: { readonly [M in Measure]: (counts: Counts) => number } = {
   // McLaughlin 1969; made for thirty sentences or more.
   smog: ({ sentences, polysyllables }) =>
     smogFormula({ sentence: sentences, polysillabicWord: polysyllables }),
+  // McLaughlin 1969, step 3 by hand: the root of the nearest square of the count in thirty sentences, plus 3.
+  smogByHand: ({ sentences, polysyllables }) =>
+    sentences < SMOG_SENTENCES
+      ? Number.NaN
+      : rootOfNearestSquare((polysyllables * SMOG_SENTENCES) / sentences) + 3,
+  // Linsear Write: a point for a word of one or two syllables, three for a longer one; made for samples of 100 words.
+  linsearWrite: ({ words, sentences, polysyllables }) => {
+    const points = (words + 2 * polysyllables) / sentences;
+    return points > 20 ? points / 2 : (points - 2) / 2;
+  },
 };
 
 /** One measure of a text from its counts; null for a text without words. */

@@ -2,7 +2,7 @@ import type { Band } from '../library/bands.ts';
 import { countText, syllablesOf, type Counts } from './count.ts';
 import { familiarAtSeven, familiarAtTen } from './familiar.ts';
 import { measure, MEASURES, type Measure } from './measures.ts';
-import { sentencesOf, type Sentence } from './sentences.ts';
+import { sentencesOf, type Sentence, type Word } from './sentences.ts';
 
 /** The limits of reading for a band; null where nothing is read alone. */
 export interface ReadingTarget {
@@ -43,12 +43,24 @@ const HARD_SYLLABLES = 3;
 
 const YOUNG: readonly Band[] = ['4-5', '5-7', '7-9'];
 
+/** Words of a sentence that are long, and not known to most readers of the band, and not of the trade. */
+export function hardWordsOf(
+  { words }: Sentence,
+  band: Band,
+  isTrade: (word: string) => boolean,
+): readonly Word[] {
+  const familiar = YOUNG.includes(band) ? familiarAtSeven : familiarAtTen;
+  return words.filter(
+    ({ text, isName }) =>
+      !isName && syllablesOf(text) >= HARD_SYLLABLES && !familiar(text) && !isTrade(text.toLowerCase()),
+  );
+}
+
 function hardPlaces(
   sentences: readonly Sentence[],
   target: ReadingTarget,
   isTrade: (word: string) => boolean,
 ): readonly HardPlace[] {
-  const familiar = YOUNG.includes(target.band) ? familiarAtSeven : familiarAtTen;
   const seen = new Set<string>();
   return sentences.flatMap((sentence): readonly HardPlace[] => {
     const most = target.wordsPerSentence;
@@ -62,14 +74,14 @@ function hardPlaces(
             },
           ]
         : [];
-    const words = sentence.words.flatMap((word): readonly HardPlace[] => {
-      const plain = word.text.toLowerCase();
-      const syllables = syllablesOf(word.text);
-      const isEasy = word.isName || syllables < HARD_SYLLABLES || familiar(word.text) || isTrade(plain);
-      if (isEasy || seen.has(plain)) return [];
-      seen.add(plain);
-      return [{ offset: word.offset, text: word.text, why: { what: 'word', syllables } }];
-    });
+    const words = hardWordsOf(sentence, target.band, isTrade).flatMap(
+      ({ text, offset }): readonly HardPlace[] => {
+        const plain = text.toLowerCase();
+        if (seen.has(plain)) return [];
+        seen.add(plain);
+        return [{ offset, text, why: { what: 'word', syllables: syllablesOf(text) } }];
+      },
+    );
     return [...long, ...words];
   });
 }
@@ -83,7 +95,7 @@ function hardPlaces(
 export function readingReport(
   passages: readonly { readonly text: string; readonly offset: number }[],
   target: ReadingTarget,
-  trade: readonly string[],
+  trade: ReadonlySet<string>,
 ): ReadingReport {
   const sentences = passages.flatMap(({ text, offset }) => sentencesOf(text, offset));
   const counts = countText(sentences);
@@ -95,8 +107,7 @@ export function readingReport(
     number | null
   >;
   const grade = measures.fleschKincaidGrade;
-  const known = new Set(trade);
-  const isTrade = (word: string): boolean => known.has(word) || known.has(word.replace(/s$/, ''));
+  const isTrade = (word: string): boolean => trade.has(word) || trade.has(word.replace(/s$/, ''));
   const met = sentences
     .flatMap(({ words }) => words.map(({ text }) => text.toLowerCase()))
     .filter((word) => isTrade(word) && !familiarAtSeven(word));

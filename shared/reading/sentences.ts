@@ -15,6 +15,8 @@ export interface Sentence {
 // Letters and digits, with apostrophes, hyphens, and the marks within a number.
 const WORD = /[\p{L}\p{N}]+(?:(?:['’-]|(?<=\p{N})[.,](?=\p{N}))[\p{L}\p{N}]+)*/gu;
 
+const STOPS = /[.!?…]+["'”’)]*/gu;
+
 // A stop after one of these does not end a sentence: "c. 3000 BC", "e.g. flint".
 const SHORT_FORMS = /(?:^|\s)(?:c|ca|approx|e\.g|i\.e|cf|no|fig|mr|mrs|ms|dr|st|vs)\.$/i;
 
@@ -27,9 +29,12 @@ const SHORT_FORMS = /(?:^|\s)(?:c|ca|approx|e\.g|i\.e|cf|no|fig|mr|mrs|ms|dr|st|
  */
 export function sentencesOf(text: string, offset: number): readonly Sentence[] {
   const cuts = [0];
-  for (const match of text.matchAll(/[.!?…]+["'”’)]*(?=\s|$)/gu)) {
+  for (const match of text.matchAll(STOPS)) {
     const end = match.index + match[0].length;
-    if (!SHORT_FORMS.test(text.slice(Math.max(0, match.index - 10), match.index + 1))) cuts.push(end);
+    // Looked at here and not in the pattern, which would go back over a long row of stops again and again.
+    const isEnd = end === text.length || /\s/.test(text.charAt(end));
+    if (isEnd && !SHORT_FORMS.test(text.slice(Math.max(0, match.index - 10), match.index + 1)))
+      cuts.push(end);
   }
   cuts.push(text.length);
   return cuts.slice(0, -1).flatMap((from, index): readonly Sentence[] => {

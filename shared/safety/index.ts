@@ -1,6 +1,16 @@
 export { computeAdults, standsAt, stationRule, type Adults, type Because } from './adults.ts';
 export { hazardsOf, inOrder, kitOf, signsOf } from './arising.ts';
-export { edgeAtStation, edgeOfType, mayMeet, nearestAllowed, sharper } from './edges.ts';
+export {
+  edgeAtStation,
+  edgeOfPiece,
+  edgeOfType,
+  handlingTable,
+  mayMeet,
+  nearestAllowed,
+  nearestAt,
+  properStation,
+  sharper,
+} from './edges.ts';
 export { lessonSituation } from './lesson-situation.ts';
 export { refusalsOf, REFUSAL_IDS, type Refusal } from './refuse.ts';
 export { safetyReport, strictestReport, type SafetyReport } from './report.ts';
@@ -19,7 +29,7 @@ export {
   type Sign,
   type StationRule,
 } from './rules.ts';
-export { plainSituation, type Situation, type StationUse } from './situation.ts';
+export { plainSituation, type PieceMet, type Situation, type StationUse } from './situation.ts';
 export {
   EDGE_CLASSES,
   EXPOSURES,
@@ -27,6 +37,7 @@ export {
   PARTS_BEYOND,
   SETTINGS,
   STATION_KINDS,
+  USUAL_EXPOSURE,
   type EdgeClass,
   type Exposure,
   type Flag,

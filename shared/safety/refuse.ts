@@ -2,7 +2,7 @@ import { standsAt, stationRule, type Adults } from './adults.ts';
 import { edgeAtStation, mayMeet } from './edges.ts';
 import type { RefusalOutcome, SafetyRules, StationRule } from './rules.ts';
 import type { Situation, StationUse } from './situation.ts';
-import type { Setting, StationKind } from './vocabulary.ts';
+import { USUAL_EXPOSURE, type Exposure, type Setting, type StationKind } from './vocabulary.ts';
 
 /** A refusal found, with the station it was found at; -1 where it is of the whole visit. */
 export interface Refusal {
@@ -37,6 +37,19 @@ const WORKS_STONE: readonly StationKind[] = ['knapping-demo', 'wet-grinding-demo
 type Places = Readonly<Record<string, string | number>>;
 type Found = { readonly id: string; readonly station: number; readonly places: Places };
 
+/** How near a child of an age comes to a piece that is too sharp for it; null where no piece there is. */
+function exposureTooNear(rules: SafetyRules, station: StationUse, age: number): Exposure | null {
+  const { pieces = [], ...others } = station;
+  const edge = edgeAtStation(rules, others);
+  const hasOthers =
+    edge !== null && (pieces.length === 0 || others.finds !== undefined || others.edgeClass !== undefined);
+  const met = [...pieces, ...(hasOthers ? [{ edge, exposure: station.exposure ?? USUAL_EXPOSURE }] : [])];
+  return (
+    met.find(({ edge: sharp, exposure }) => !mayMeet(rules.minimumAges, sharp, exposure, age))?.exposure ??
+    null
+  );
+}
+
 function atStation(
   rules: SafetyRules,
   situation: Situation,
@@ -44,17 +57,14 @@ function atStation(
   index: number,
 ): readonly Found[] {
   const rule = stationRule(rules, station.kind);
-  const edge = edgeAtStation(rules, station);
-  const exposure = station.exposure ?? (edge === null ? null : 'handle');
-  const isTooSharp =
-    edge !== null && exposure !== null && !mayMeet(rules.minimumAges, edge, exposure, situation.youngest);
+  const tooNear = exposureTooNear(rules, station, situation.youngest);
   const isDry = station.dry === true && WORKS_STONE.includes(station.kind);
   const checks: readonly (readonly [boolean, string, Places?])[] = [
     [station.pupilsFlake === true, 'X01'],
     [station.pupilsSwing === true, 'X02'],
     [isDry, 'X03'],
     [station.pupilsGrind === true, 'X04'],
-    [isTooSharp, 'X05', { exposure: (exposure ?? '').replace('-', ' ') }],
+    [tooNear !== null, 'X05', { exposure: (tooNear ?? '').replace('-', ' ') }],
     [station.poweredTool === true, 'X06'],
     [
       !rule.settings.includes(situation.setting),

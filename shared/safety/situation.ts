@@ -1,5 +1,11 @@
 import type { EdgeClass, Exposure, Flag, PartBeyond, Setting, StationKind } from './vocabulary.ts';
 
+/** A piece that a child meets: how sharp it is, and how near the child comes. */
+export interface PieceMet {
+  readonly edge: EdgeClass;
+  readonly exposure: Exposure;
+}
+
 /** A station as it runs, with the children at it together. Distances in metres. */
 export interface StationUse {
   readonly kind: StationKind;
@@ -9,6 +15,8 @@ export interface StationUse {
   readonly exposure?: Exposure;
   /** Types of the objects there. */
   readonly finds?: readonly string[];
+  /** Pieces of which each has its own class and exposure. */
+  readonly pieces?: readonly PieceMet[];
   /** Where the nearest row stands; at the rope where it is left out. */
   readonly spectatorsAtMetres?: number;
   readonly plantWorkingOnRoute?: boolean;

@@ -6,6 +6,9 @@ export type EdgeClass = (typeof EDGE_CLASSES)[number];
 export const EXPOSURES = ['look', 'touch-held', 'handle', 'use'] as const;
 export type Exposure = (typeof EXPOSURES)[number];
 
+/** How near a child comes to a piece of which nothing is said: it is lifted. */
+export const USUAL_EXPOSURE: Exposure = 'handle';
+
 export const SETTINGS = [
   'classroom',
   'hall',

@@ -1,4 +1,5 @@
 import { agesOf } from './en/ages.ts';
+import { bands } from './en/bands.ts';
 import { barter } from './en/barter.ts';
 import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
@@ -9,14 +10,23 @@ import { dayForm, daySheet } from './en/day-sheet.ts';
 import { drawings } from './en/drawings.ts';
 import { estimatePapers } from './en/estimate-papers.ts';
 import { estimate } from './en/estimate.ts';
+import { handlePapers } from './en/handle-papers.ts';
+import { handle } from './en/handle.ts';
+import { evaluation } from './en/evaluation.ts';
 import { help, problemMeanings } from './en/help.ts';
+import { kitWords } from './en/kit-list.ts';
+import { notes } from './en/notes.ts';
 import { order } from './en/order.ts';
 import { outcomes, subjectNames } from './en/outcomes.ts';
+import { printPack } from './en/print-pack.ts';
 import { safetyPapers } from './en/safety-papers.ts';
 import { site } from './en/site.ts';
 import { sort } from './en/sort.ts';
+import { talk } from './en/talk.ts';
+import { stationWords } from './en/station-cards.ts';
 
-export { draftHead, signLines } from './en/safety-papers.ts';
+export { activitySteps, signWords, stationSteps } from './en/station-cards.ts';
+export { draftHead, frameworkName, signLines } from './en/safety-papers.ts';
 export type { Entry, Template, Words } from './entry.ts';
 export { say } from './say.ts';
 export { tellNumber } from './tell-number.ts';
@@ -25,6 +35,7 @@ export { wordsFor } from './words-for.ts';
 /** Every language there is; a second one is a folder like `en` and a line here. */
 export const catalogues = {
   en: {
+    bands,
     barter,
     barterClass,
     barterPaper,
@@ -38,13 +49,21 @@ export const catalogues = {
     dropInPage,
     estimate,
     estimatePapers,
+    handle,
+    handlePapers,
+    evaluation,
     help,
     problemMeanings,
+    kitWords,
+    notes,
     order,
     outcomes,
+    printPack,
     safetyPapers,
     site,
     sort,
+    talk,
+    stationWords,
     subjectNames,
     agesOf,
   },

@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import { compileLesson, type CompiledLesson } from '../../shared/compile/index.ts';
 import { offerClaims, type JudgedClaim } from '../../shared/curriculum/index.ts';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
-import type { Library } from '../../shared/library/index.ts';
+import type { Band, Library } from '../../shared/library/index.ts';
 import { claimReport } from '../../shared/words/en/claim-report.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -28,6 +28,8 @@ interface ClaimRow {
     readonly kind: string;
     readonly title: string;
     readonly by: 'plan' | 'lead';
+    /** Left out where all bands that meet the stage show it. */
+    readonly bands?: readonly Band[];
   }[];
 }
 
@@ -45,7 +47,13 @@ function claimRow(claim: JudgedClaim, isClaimed: boolean): ClaimRow {
     claimed: isClaimed,
     evidence: shown.length === 0 ? null : [...new Set(shown.map(({ means }) => means))].join('; '),
     why: fault === null ? null : claimReport.why(fault),
-    where: shown.map(({ activity, kind, title, by }) => ({ activity, kind, title, by })),
+    where: shown.map(({ activity, kind, title, by, bands }) => ({
+      activity,
+      kind,
+      title,
+      by,
+      ...(bands === undefined ? {} : { bands }),
+    })),
   };
 }
 
@@ -73,7 +81,9 @@ export async function claims(argv: readonly string[], io: Io): Promise<ExitCode>
     return 2;
   }
   const text = await io.read(file);
-  const { library } = await libraryFor(file, values.content, io);
+  const { library, problems } = await libraryFor(file, values.content, io);
+  // An outcome may be unknown because its framework could not be read.
+  for (const problem of problems) io.complain(showProblem(problem, null));
   const compiled = compileLesson(file, text, library, basename(file, '.md'));
   const rows = rowsOf(compiled, library, values.offered === true);
   if (values.json === true) io.write(`${JSON.stringify(rows, null, 2)}\n`);

@@ -3,7 +3,10 @@ export interface Io {
   readonly write: (text: string) => void;
   readonly complain: (text: string) => void;
   readonly read: (path: string) => Promise<string>;
-  readonly save: (path: string, text: string) => Promise<void>;
+  /** A file whose encoding is not known. */
+  readonly readBytes: (path: string) => Promise<Uint8Array>;
+  /** Writes a new file, with the folders it lies in; never over one that is there. */
+  readonly save: (path: string, bytes: string | Uint8Array) => Promise<void>;
   readonly exists: (path: string) => Promise<boolean>;
   /** The folder of the product itself: its demo content serves where a lesson has none beside it. */
   readonly home: string;

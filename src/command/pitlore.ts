@@ -1,4 +1,5 @@
-import { access, readFile, writeFile } from 'node:fs/promises';
+import { access, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { nearest } from '../../shared/lesson/index.ts';
@@ -11,14 +12,18 @@ import { hazards } from './hazards.ts';
 import { coverage } from './coverage.ts';
 import { day } from './day.ts';
 import { hours } from './hours.ts';
+import { draft } from './draft.ts';
 import { draw } from './draw.ts';
 import { dropin } from './dropin.ts';
 import { fair } from './fair.ts';
+import { finds } from './finds.ts';
 import { framework } from './framework.ts';
 import type { ExitCode, Io } from './io.ts';
 import { newLesson } from './new.ts';
+import { notes } from './notes.ts';
 import { orders } from './orders.ts';
 import { pack } from './pack.ts';
+import { papers } from './papers.ts';
 import { reading } from './reading.ts';
 import { score } from './score.ts';
 import { swap } from './swap.ts';
@@ -31,15 +36,19 @@ const verbs: Readonly<Record<string, (argv: readonly string[], io: Io) => Promis
   compile,
   coverage,
   day,
+  draft,
   draw,
   dropin,
   fair,
+  finds,
   framework,
   hazards,
   hours,
   new: newLesson,
+  notes,
   orders,
   pack,
+  papers,
   reading,
   score,
   swap,
@@ -49,7 +58,11 @@ const io: Io = {
   write: (text) => void process.stdout.write(text),
   complain: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
   read: (path) => readFile(path, 'utf8'),
-  save: (path, text) => writeFile(path, text, { flag: 'wx' }),
+  readBytes: (path) => readFile(path),
+  save: async (path, bytes) => {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, bytes, { flag: 'wx' });
+  },
   exists: (path) =>
     access(path).then(
       () => true,

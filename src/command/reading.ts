@@ -1,20 +1,11 @@
 import { parseArgs } from 'node:util';
 import { lineMap, readPassages } from '../../shared/lesson/index.ts';
-import { BANDS, type Library } from '../../shared/library/index.ts';
+import { readingTarget } from '../../shared/compile/index.ts';
+import { BANDS, tradeWords } from '../../shared/library/index.ts';
 import { FEWEST_WORDS, MEASURES, readingReport } from '../../shared/reading/index.ts';
 import { readingWords } from '../../shared/words/en/reading-report.ts';
 import type { ExitCode, Io } from './io.ts';
 import { libraryFor } from './library-for.ts';
-
-/** The words finds are named by: a lesson teaches them, and they do not count against it. */
-const tradeWords = ({ vocabulary }: Library): readonly string[] =>
-  [
-    ...new Set(
-      [...vocabulary.attributes.flatMap(({ values }) => values), ...vocabulary.objectTypes].flatMap(
-        ({ label }) => label.toLowerCase().split(/[^\p{L}-]+/u),
-      ),
-    ),
-  ].filter((word) => word.length > 3);
 
 /** `reading FILE --band B [--json]`: how hard a lesson, or any text, is to read, and where. */
 export async function reading(argv: readonly string[], io: Io): Promise<ExitCode> {
@@ -31,13 +22,7 @@ export async function reading(argv: readonly string[], io: Io): Promise<ExitCode
   }
   const text = await io.read(file);
   const { library } = await libraryFor(file, values.content, io);
-  const limits = library.bands.find((row) => row.band === band);
-  const target = {
-    band,
-    readsAlone: limits?.readsAlone ?? true,
-    gradeMost: limits?.readingGradeMost ?? null,
-    wordsPerSentence: limits?.wordsPerSentence ?? null,
-  };
+  const target = readingTarget(library, band);
   const report = readingReport(readPassages(text), target, tradeWords(library));
   const { counts, measures } = report;
   const lines = lineMap(text);

@@ -1,9 +1,10 @@
 import { parseArgs } from 'node:util';
 import {
   isKindName,
+  isScored,
   playSchemas,
   score as scorePlay,
-  type Activity,
+  tellPlay,
   type PlayOf,
 } from '../../shared/activities/index.ts';
 import type { Plan } from '../../shared/compile/index.ts';
@@ -68,8 +69,14 @@ export async function score(argv: readonly string[], io: Io): Promise<ExitCode> 
       hasFailed = true;
       continue;
     }
+    if (!isScored(activity)) {
+      // The play passed the schema of this activity's own kind.
+      const told = tellPlay(activity, shaped.data as PlayOf<typeof activity.kind>);
+      results.push({ activity: activity.id, kind: activity.kind, isScored: false, told });
+      continue;
+    }
     // The play passed the schema of this activity's own kind.
-    const result = scorePlay(activity, shaped.data as PlayOf<Activity['kind']>);
+    const result = scorePlay(activity, shaped.data as PlayOf<typeof activity.kind>);
     results.push({
       activity: activity.id,
       kind: activity.kind,

@@ -4,7 +4,7 @@ import { youngest } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { CompareProps } from '../islands/compare-view.ts';
 import { drawingId } from '../islands/drawing-id.ts';
-import { SHOWS_WORKING } from './shows-working.ts';
+import { SHOWS_WORKING } from '../../shared/telling/shows-working.ts';
 import { faceSymbol, type Symbol } from './symbols.ts';
 
 /** What a page needs for a comparison on screen: the island's props, and each kind's drawing. */

@@ -3,8 +3,8 @@ import type { Plan } from '../../shared/compile/index.ts';
 import { BANDS, youngest, type Band, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { EstimateProps } from '../islands/estimate-view.ts';
-import { SHOWS_WORKING } from './shows-working.ts';
-import { statusWords } from './status-words.ts';
+import { SHOWS_WORKING } from '../../shared/telling/shows-working.ts';
+import { statusWords } from '../../shared/telling/status-words.ts';
 
 /**
  * Which middle and spread a class's answers are told by. England: the mean at year 6; median, range at 11 to 14;

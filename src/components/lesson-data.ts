@@ -1,10 +1,8 @@
+import { isKindName, isScoredKind } from '../../shared/activities/index.ts';
 import type { Plan, PlanClaim } from '../../shared/compile/index.ts';
 import type { Band } from '../../shared/library/index.ts';
 import { catalogues } from '../../shared/words/index.ts';
-import { statusWords } from './status-words.ts';
-
-/** Kinds whose plays come to no score: what they show is practised and not assessed. */
-const UNSCORED: ReadonlySet<string> = new Set(['handle', 'talk']);
+import { statusWords } from '../../shared/telling/status-words.ts';
 
 /**
  * Bands as ages of pupils, the last one counted: bands that join make one range. "7-9" is from 7 up to 9, so its
@@ -40,7 +38,8 @@ const several = (key: string, values: readonly unknown[]): object =>
   values.length === 0 ? {} : { [key]: values.length === 1 ? values[0] : values };
 
 const isScored = ({ grade, evidence }: PlanClaim): boolean =>
-  grade === 'practised' && evidence.some(({ kind, by }) => by === 'plan' && !UNSCORED.has(kind));
+  grade === 'practised' &&
+  evidence.some(({ kind, by }) => by === 'plan' && isKindName(kind) && isScoredKind(kind));
 
 /**
  * A lesson as schema.org describes one, for catalogues and search: what it is, for whom, how long, and the outcomes it

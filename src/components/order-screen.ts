@@ -5,8 +5,9 @@ import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import { stepDrawingId, type OrderProps } from '../islands/order-view.ts';
 import { viewBoxOf } from './drawn.ts';
 import { drawnStep } from './drawn-step.ts';
-import { SHOWS_WORKING } from './shows-working.ts';
+import { SHOWS_WORKING } from '../../shared/telling/shows-working.ts';
 import type { Symbol } from './symbols.ts';
+import { withoutPhotos } from './without-photos.ts';
 
 /** What a page needs for an order on screen: the island's props, and the drawings it points to. */
 export function orderScreen(
@@ -21,7 +22,7 @@ export function orderScreen(
   return {
     props: {
       lesson,
-      activity,
+      activity: withoutPhotos(activity),
       words: wordsFor(catalogues.en.order, youngest(plan.bands)),
       drawn: drawings.map(({ step }) => step),
       showsWorking: plan.bands.some((band) => SHOWS_WORKING[band]),

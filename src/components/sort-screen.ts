@@ -5,8 +5,9 @@ import { youngest, type Library } from '../../shared/library/index.ts';
 import { catalogues, wordsFor } from '../../shared/words/index.ts';
 import type { PlanView, SortProps } from '../islands/sort-view.ts';
 import { drawnFind, drawnPlan, viewBoxOf } from './drawn.ts';
-import { SHOWS_WORKING } from './shows-working.ts';
+import { SHOWS_WORKING } from '../../shared/telling/shows-working.ts';
 import { faceSymbol, type Symbol } from './symbols.ts';
+import { withoutPhotos } from './without-photos.ts';
 
 /** What a page needs for a sort on screen: the island's props, and the drawings it points to. */
 export function sortScreen(
@@ -50,7 +51,7 @@ export function sortScreen(
   }
   const props: SortProps = {
     lesson,
-    activity,
+    activity: withoutPhotos(activity),
     words: wordsFor(catalogues.en.sort, band),
     plan: view,
     showsWorking: plan.bands.some((each) => SHOWS_WORKING[each]),

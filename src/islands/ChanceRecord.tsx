@@ -2,7 +2,8 @@ import type { ComparePair, CompareScore } from '../../shared/activities/scorers.
 import { say } from '../../shared/words/index.ts';
 import { mostSaid, type Said } from '../stores/compare.ts';
 import { afterOf, beforeOf, saidAlike } from './chance-questions.ts';
-import { chanceLine, likenessText, pitNumber, twoPlaces, type CompareProps } from './compare-view.ts';
+import { chanceLine, likenessText, pitNumber, twoPlaces } from '../../shared/telling/compare-words.ts';
+import type { CompareProps } from './compare-view.ts';
 import { Mark } from './Mark.tsx';
 
 interface Props extends Pick<CompareProps, 'activity' | 'words' | 'showsWorking'> {

@@ -1,5 +1,5 @@
 import type { CompareStore, CompareTable } from '../stores/compare.ts';
-import type { CompareWords } from './compare-view.ts';
+import type { CompareWords } from '../../shared/telling/compare-words.ts';
 import { HandsFor } from './HandsFor.tsx';
 
 interface Props {

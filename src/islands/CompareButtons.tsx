@@ -1,7 +1,7 @@
 import { say } from '../../shared/words/index.ts';
 import type { CompareTable } from '../stores/compare.ts';
 import { ClearAsk } from './ClearAsk.tsx';
-import type { CompareWords } from './compare-view.ts';
+import type { CompareWords } from '../../shared/telling/compare-words.ts';
 import type { CompareMoves } from './use-compare-moves.ts';
 
 interface Props {

@@ -8,7 +8,8 @@ import { afterOf, alikeOf, beforeOf, chancePlay, questionsOf, saidAlike } from '
 import { Choices } from './Choices.tsx';
 import { CompareButtons } from './CompareButtons.tsx';
 import { CompareReading } from './CompareReading.tsx';
-import { likenessText, pitNumber, type CompareProps } from './compare-view.ts';
+import { likenessText, pitNumber } from '../../shared/telling/compare-words.ts';
+import type { CompareProps } from './compare-view.ts';
 import { pileColumns, ShufflePile, shufflesPerDot } from './ShufflePile.tsx';
 import { SiteList } from './SiteList.tsx';
 import { useCompareMoves } from './use-compare-moves.ts';

@@ -1,6 +1,6 @@
 import type { Keeps } from '../../shared/assemblage/index.ts';
 import { say } from '../../shared/words/index.ts';
-import type { CompareWords } from './compare-view.ts';
+import { doubtLines, type CompareWords } from '../../shared/telling/compare-words.ts';
 
 interface Props {
   readonly words: CompareWords;
@@ -14,11 +14,7 @@ interface Props {
 
 /** What archaeologists make of it, and beside it the reasons to doubt that. */
 export function CompareReading({ words, reading, doubts: written, keeps, heading: Heading = 'h4' }: Props) {
-  const ours =
-    keeps === null
-      ? [words.doubtFew]
-      : [words.doubtNotMeant, keeps === 'finds' ? words.doubtPieces : words.doubtCommon, words.doubtFew];
-  const doubts = [...written, ...ours.map((doubt) => say(doubt))];
+  const doubts = doubtLines(words, written, keeps);
   return (
     <div class="compare-reading">
       {reading !== null && (

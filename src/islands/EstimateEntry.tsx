@@ -40,7 +40,9 @@ function ChooseAmong({ activity, words, table, store, onSaid }: EntryProps) {
               }}
             >
               <span class="choice-name">{label}</span>
-              <span class="small numbers choice-hours">{tellTime(words, hours)}</span>
+              {hours <= (activity.wholeTo ?? hours) && (
+                <span class="small numbers choice-hours">{tellTime(words, activity, hours)}</span>
+              )}
             </button>
           )}
         </li>
@@ -142,7 +144,7 @@ function Landmarks({ activity, words }: Pick<EstimateProps, 'activity' | 'words'
   return (
     <ul class="landmarks small quiet">
       {activity.landmarks.map(({ id, label, hours }) => (
-        <li key={id}>{say(words.landmarkLine, { label, time: tellTime(words, hours) })}</li>
+        <li key={id}>{say(words.landmarkLine, { label, time: tellTime(words, activity, hours) })}</li>
       ))}
     </ul>
   );

@@ -1,9 +1,9 @@
 import type { EstimateTrial } from '../../shared/activities/scorers.ts';
-import { say, tellNumber } from '../../shared/words/index.ts';
+import { say } from '../../shared/words/index.ts';
 import type { EstimateTable } from '../stores/estimate.ts';
 import { DotPile } from './DotPile.tsx';
 import { guessOn } from './guess-on.ts';
-import { saidAs, unitName, type EstimateProps, type EstimateWords } from './estimate-view.ts';
+import { saidAs, tellAmount, unitName, type EstimateProps, type EstimateWords } from './estimate-view.ts';
 import { LineScale } from './LineScale.tsx';
 import { SpreadRow } from './SpreadRow.tsx';
 
@@ -45,9 +45,9 @@ export function EstimatePicture({ activity, words, table, median }: Props) {
         <li>
           <p>
             {say(words.textModel, {
-              low: tellNumber(record.low),
-              high: tellNumber(record.high),
-              middle: tellNumber(record.middle),
+              low: tellAmount(activity, record.low),
+              high: tellAmount(activity, record.high),
+              middle: tellAmount(activity, record.middle),
               unit: unitName(activity, words, record.high),
             })}
           </p>

@@ -1,10 +1,10 @@
 import { recordChoice, type EstimateScore, type EstimateWorking } from '../../shared/activities/scorers.ts';
-import { say, tellNumber } from '../../shared/words/index.ts';
+import { say } from '../../shared/words/index.ts';
 import type { EstimateTable } from '../stores/estimate.ts';
 import { ClassRecord } from './ClassRecord.tsx';
 import { EstimatePicture } from './EstimatePicture.tsx';
 import { verdictOf, workingOf } from './estimate-verdict.ts';
-import { unitName, type EstimateProps } from './estimate-view.ts';
+import { tellAmount, unitName, type EstimateProps } from './estimate-view.ts';
 
 interface Props extends Pick<
   EstimateProps,
@@ -37,16 +37,16 @@ export function EstimateRecord(props: Props) {
         {say(words.modelSays)}{' '}
         <strong>
           {say(words.modelMiddle, {
-            middle: tellNumber(record.middle),
+            middle: tellAmount(activity, record.middle),
             unit: unitName(activity, words, record.middle),
           })}
         </strong>
         .{' '}
         {say(words.modelSpread, {
-          low: tellNumber(record.low),
-          lower: tellNumber(record.lowerQuarter),
-          upper: tellNumber(record.upperQuarter),
-          high: tellNumber(record.high),
+          low: tellAmount(activity, record.low),
+          lower: tellAmount(activity, record.lowerQuarter),
+          upper: tellAmount(activity, record.upperQuarter),
+          high: tellAmount(activity, record.high),
           unit,
         })}{' '}
         {nearest !== undefined && say(words.modelNearest, { what: nearest.label })}

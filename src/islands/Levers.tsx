@@ -2,7 +2,7 @@ import { cellAt } from '../../shared/activities/scorers.ts';
 import { say, tellNumber } from '../../shared/words/index.ts';
 import type { EstimateStore, EstimateTable } from '../stores/estimate.ts';
 import { guessOn } from './guess-on.ts';
-import { unitName, type EstimateProps } from './estimate-view.ts';
+import { tellAmount, unitName, type EstimateProps } from './estimate-view.ts';
 import { LineScale } from './LineScale.tsx';
 import { SpreadRow } from './SpreadRow.tsx';
 
@@ -21,9 +21,9 @@ export function Levers({ activity, words, cells, leverLine, table, store, onSaid
     if (cell === null) return say(words.leversNone);
     const [low, middle, high] = cell;
     const text = say(words.leversText, {
-      low: tellNumber(low),
-      middle: tellNumber(middle),
-      high: tellNumber(high),
+      low: tellAmount(activity, low),
+      middle: tellAmount(activity, middle),
+      high: tellAmount(activity, high),
       unit: unitName(activity, words, high),
     });
     const times = middle / record.middle;

@@ -1,7 +1,7 @@
 import type { LaidScore, OrderStep } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import { laidCards, type Line } from '../stores/order.ts';
-import { freeSentence, quotedList } from './free-sentence.ts';
+import { freeSentence, quotedList } from '../../shared/telling/free-sentence.ts';
 import type { OrderProps } from './order-view.ts';
 import { StepFace } from './StepFace.tsx';
 

@@ -1,7 +1,8 @@
 import type { CompareScore } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import { mostSaid, type Said } from '../stores/compare.ts';
-import { pitNumber, placeName, twoPlaces, type CompareProps } from './compare-view.ts';
+import { pitNumber, placeName, twoPlaces } from '../../shared/telling/compare-words.ts';
+import type { CompareProps } from './compare-view.ts';
 import { Drawing } from './Drawing.tsx';
 import { Mark } from './Mark.tsx';
 

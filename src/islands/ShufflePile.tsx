@@ -1,5 +1,5 @@
 import { say } from '../../shared/words/index.ts';
-import type { CompareWords } from './compare-view.ts';
+import type { CompareWords } from '../../shared/telling/compare-words.ts';
 
 interface Props {
   readonly words: CompareWords;

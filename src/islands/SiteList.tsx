@@ -1,6 +1,7 @@
 import type { SiteView } from '../../shared/assemblage/index.ts';
 import { say } from '../../shared/words/index.ts';
-import { likenessText, percentOf, pitNumber, type CompareWords } from './compare-view.ts';
+import { likenessText, pitNumber, type CompareWords } from '../../shared/telling/compare-words.ts';
+import { siteLines } from '../../shared/telling/site-lines.ts';
 
 interface Props {
   readonly words: CompareWords;
@@ -14,36 +15,14 @@ interface Props {
 
 /** The whole site: which three pits share most, which kinds keep company, in what order neighbours are alike. */
 export function SiteList({ words, site, most, nameOf, isOpen = false }: Props) {
-  const { company, pairsOfKinds, closest, uneven, trio, seriation } = site;
-  const [nearest] = company;
+  const { seriation } = site;
   return (
     <details class="working site-list" open={isOpen}>
       <summary>{say(words.siteTitle)}</summary>
       <ul class="free">
-        {trio !== null && (
-          <li>
-            {say(words.siteTrio, {
-              pits: trio.pits.map(pitNumber).join(', '),
-              kinds: trio.kinds.map(nameOf).join(', '),
-              groups: trio.groups,
-              percent: percentOf(trio.chance),
-            })}
-          </li>
-        )}
-        <li>{say(words.siteUneven, { percent: percentOf(uneven) })}</li>
-        {nearest !== undefined && (
-          <li>
-            {say(words.siteCompany, {
-              first: nameOf(nearest.kinds[0]),
-              second: nameOf(nearest.kinds[1]),
-              together: nearest.together,
-              percent: percentOf(nearest.chance),
-              pairs: pairsOfKinds,
-              holm: percentOf(nearest.holm),
-            })}{' '}
-            {say(words.siteClosest, { percent: percentOf(closest) })}
-          </li>
-        )}
+        {siteLines(words, site, nameOf).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
       </ul>
       {seriation !== null && (
         <div class="compare-scroll" tabIndex={0} role="group" aria-label={say(words.siteTitle)}>

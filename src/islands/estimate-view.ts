@@ -45,8 +45,18 @@ export const saidAs = (amount: number): string => tellNumber(amount, 4);
 /** "about 3 times": how far off in words, from doublings. */
 export const timesOff = (doublings: number): string => tellNumber(2 ** Math.abs(doublings));
 
-/** A comparison's length, in minutes where it is short of an hour. */
-export const tellTime = (words: EstimateWords, hours: number): string =>
-  hours < 1
-    ? say(words.minutesLong, { minutes: tellNumber(hours * 60) })
-    : say(words.hoursLong, { hours: tellNumber(hours, 3) });
+/** A worked-out amount, in whole numbers for those who know no others. @example tellAmount({ wholeTo: 1000 }, 9.3) // '9' */
+export const tellAmount = ({ wholeTo }: Pick<EstimateActivity, 'wholeTo'>, amount: number): string =>
+  tellNumber(wholeTo !== undefined && amount >= 1 ? Math.round(amount) : amount);
+
+/** A comparison's length, in minutes where it is short of an hour; whole hours for those who know no others. */
+export function tellTime(
+  words: EstimateWords,
+  { wholeTo }: Pick<EstimateActivity, 'wholeTo'>,
+  hours: number,
+): string {
+  if (hours < 1) return say(words.minutesLong, { minutes: tellNumber(hours * 60) });
+  if (wholeTo === undefined || Number.isInteger(hours))
+    return say(words.hoursLong, { hours: tellNumber(hours, 3) });
+  return say(words.hoursAbout, { hours: tellNumber(Math.round(hours), 3) });
+}

@@ -2,7 +2,7 @@ import type { RefObject } from 'preact';
 import { useState } from 'preact/hooks';
 import { say } from '../../shared/words/index.ts';
 import { isSaid, type CompareStore } from '../stores/compare.ts';
-import type { CompareWords } from './compare-view.ts';
+import type { CompareWords } from '../../shared/telling/compare-words.ts';
 
 interface Table {
   readonly root: RefObject<HTMLDivElement>;

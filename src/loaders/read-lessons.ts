@@ -1,6 +1,6 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
-import { compileLesson, type CompiledLesson } from '../../shared/compile/index.ts';
+import { checkLesson, type CompiledLesson } from '../../shared/compile/index.ts';
 import { BANDS, youngest, type Library } from '../../shared/library/index.ts';
 
 /** A lesson file of a folder, compiled; its id is its name without the ending. */
@@ -24,7 +24,7 @@ export async function readLessons(folder: string, library: Library): Promise<rea
       const file = join(folder, name);
       const id = basename(name, '.md');
       const text = await readFile(file, 'utf8');
-      return { id, file, text, ...compileLesson(file, text, library, id) };
+      return { id, file, text, ...checkLesson(file, text, library, id) };
     }),
   );
   return lessons.toSorted(byAge);

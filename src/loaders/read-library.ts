@@ -1,19 +1,19 @@
 import { existsSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
 import {
   readBands,
   readHazards,
-  readSite,
   readSources,
   readVocabulary,
   type Library,
   type Site,
-  type TableText,
 } from '../../shared/library/index.ts';
-import { readCurricula } from './read-curricula.ts';
+import { readCurricula, readFrameworkWords } from './read-curricula.ts';
 import { readFigures } from './read-figures.ts';
+import { readNotesFiles } from './read-notes-files.ts';
+import { readSiteFile } from './read-site-file.ts';
 
 /** A library read from a folder, with all that is wrong in its files. Files with errors are left out. */
 export interface LoadedLibrary {
@@ -29,17 +29,7 @@ async function readSites(
   const sites: Site[] = [];
   const problems: Problem[] = [];
   for (const name of names.filter((file) => file.endsWith('.yaml'))) {
-    const stem = basename(name, '.yaml');
-    const tables = await Promise.all(
-      names
-        .filter((file) => file.startsWith(`${stem}.`) && file.endsWith('.csv'))
-        .map(async (file): Promise<TableText> => ({
-          file: join(folder, file),
-          text: await readFile(join(folder, file), 'utf8'),
-        })),
-    );
-    const path = join(folder, name);
-    const read = readSite(path, await readFile(path, 'utf8'), tables, library.vocabulary);
+    const read = await readSiteFile(join(folder, name), library.vocabulary);
     problems.push(...read.problems);
     if (read.value !== null) sites.push(read.value);
   }
@@ -47,9 +37,10 @@ async function readSites(
 }
 
 /**
- * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `figures/`, `hazards/visits.yaml` and `sites/` of a content folder.
+ * Reads `vocabulary.yaml`, `bands.yaml`, `sources.yaml`, `glossary.yaml`, `notes.yaml`, `figures/`, `hazards/visits.yaml`
+ * and `sites/` of a content folder.
  *
- * @param productContent Where the product's own content is: its figures, hazards and curricula serve where the folder has none.
+ * @param productContent Where the product's own content is: its figures, hazards, curricula and notes serve where the folder has none.
  * @throws Error when the vocabulary, the bands or the sources cannot be read at all: nothing works without them.
  */
 export async function readLibrary(folder: string, productContent = folder): Promise<LoadedLibrary> {
@@ -85,6 +76,11 @@ export async function readLibrary(folder: string, productContent = folder): Prom
   ]);
   const { figures, problems: figureProblems } = await readFigures(folder, productContent);
   const { curricula, problems: claimProblems } = await readCurricula(folder, productContent);
+  const { kinds } = await readFrameworkWords(folder, productContent);
+  const { problems: notesProblems, ...teaching } = await readNotesFiles(folder, productContent, {
+    kinds,
+    sources: sources.value.map(({ id }) => id),
+  });
   const rest = {
     vocabulary: vocabulary.value,
     bands: bands.value,
@@ -92,6 +88,7 @@ export async function readLibrary(folder: string, productContent = folder): Prom
     ...figures,
     safety: safety.value,
     curricula,
+    ...teaching,
   };
   const { sites, problems } = await readSites(join(folder, 'sites'), rest);
   return {
@@ -102,6 +99,7 @@ export async function readLibrary(folder: string, productContent = folder): Prom
       ...sources.problems,
       ...figureProblems,
       ...claimProblems,
+      ...notesProblems,
       ...problems,
     ],
   };

@@ -16,7 +16,7 @@ const { count, size, warnings } = await injectManifest({
   swSrc: draft,
   swDest: 'dist/offline.js',
   globDirectory: 'dist',
-  globPatterns: ['**/*.{html,js,css,woff2,svg,wasm,webmanifest,json,csv}'],
+  globPatterns: ['**/*.{html,js,css,woff2,svg,wasm,webmanifest,json,csv,md}'],
   globIgnores: ['offline*.js'],
   dontCacheBustURLsMatching: /^_astro\//,
   maximumFileSizeToCacheInBytes: 8_000_000,

@@ -1,6 +1,6 @@
 import type { ActivityOf } from '../../shared/activities/index.ts';
 import { classScreen, gatheringScreen, goodSymbols } from '../components/barter-screen.ts';
-import { barterTalk } from './barter-talk.ts';
+import { barterTalk } from '../../shared/telling/barter-talk.ts';
 import type { MadeScreen, ScreenPlace } from './made-screen.ts';
 
 /** A gathering for a pack. */

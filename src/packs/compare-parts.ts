@@ -2,7 +2,7 @@ import type { ActivityOf } from '../../shared/activities/index.ts';
 import { catalogues, say } from '../../shared/words/index.ts';
 import { comparedPlan } from '../components/compared-plan.ts';
 import { tallyStrokes } from '../components/tally-strokes.ts';
-import { pitNumber } from '../islands/compare-view.ts';
+import { pitNumber } from '../../shared/telling/compare-words.ts';
 import type { Picture, TallyView } from '../player/lesson-view.ts';
 import { picture } from './picture.ts';
 

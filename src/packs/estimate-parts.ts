@@ -3,9 +3,9 @@ import { describeFind } from '../../shared/drawing/index.ts';
 import { catalogues, say, tellNumber } from '../../shared/words/index.ts';
 import { givenWords } from '../components/estimate-given.ts';
 import { beforeGrinding, patternOf, percent, tellWork, type Strip } from '../components/estimate-strip.ts';
-import { spreadOf } from '../components/figure-spread.ts';
-import { numberSources } from '../components/numbered-sources.ts';
-import { statusWords } from '../components/status-words.ts';
+import { spreadOf } from '../../shared/telling/figure-spread.ts';
+import { numberSources } from '../../shared/telling/numbered-sources.ts';
+import { statusWords } from '../../shared/telling/status-words.ts';
 import type { HowView, StripView, SubjectView } from '../player/lesson-view.ts';
 import { picture } from './picture.ts';
 

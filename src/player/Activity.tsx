@@ -2,14 +2,18 @@ import type { ComponentType } from 'preact';
 import { ClassScreen, GatheringScreen } from './BarterScreens.tsx';
 import { ChanceScreen, PlacesScreen } from './CompareScreens.tsx';
 import { EstimateScreen } from './EstimateScreen.tsx';
+import { HandleScreen } from './HandleScreen.tsx';
 import type { ActivityView, Around, ScreenView, Screens } from './lesson-view.ts';
 import { OrderScreen } from './OrderScreen.tsx';
 import { SortScreen } from './SortScreen.tsx';
+import { TalkScreen } from './TalkScreen.tsx';
 
 const screens: { readonly [Name in keyof Screens]: ComponentType<Screens[Name] & Around> } = {
   sort: SortScreen,
   order: OrderScreen,
   estimate: EstimateScreen,
+  handle: HandleScreen,
+  talk: TalkScreen,
   gathering: GatheringScreen,
   class: ClassScreen,
   places: PlacesScreen,

@@ -1,7 +1,7 @@
-import type { TalkView } from './lesson-view.ts';
+import type { TalkAfter } from '../../shared/telling/barter-talk.ts';
 
 /** What to talk about, and the rules with their sources: `BarterTalk.astro` in a pack. */
-export function BarterTalk({ title, lead, prompts, rulesTitle, rules }: TalkView) {
+export function BarterTalk({ title, lead, prompts, rulesTitle, rules }: TalkAfter) {
   return (
     <section class="barter-talk">
       <h3>{title}</h3>

@@ -2,8 +2,11 @@ import type { BarterProps } from '../islands/barter-view.ts';
 import type { ClassProps } from '../islands/barter-class-view.ts';
 import type { CompareProps } from '../islands/compare-view.ts';
 import type { EstimateProps } from '../islands/estimate-view.ts';
+import type { HandleProps } from '../islands/handle-view.ts';
 import type { OrderProps } from '../islands/order-view.ts';
 import type { SortProps } from '../islands/sort-view.ts';
+import type { TalkProps } from '../islands/talk-view.ts';
+import type { TalkAfter } from '../../shared/telling/barter-talk.ts';
 
 /** A drawing as it is put in the page. */
 export interface Picture {
@@ -87,15 +90,6 @@ export interface TallyView {
   }[];
 }
 
-/** What to talk about after a gathering, and the rules of exchange with their sources. */
-export interface TalkView {
-  readonly title: string;
-  readonly lead: string;
-  readonly prompts: readonly string[];
-  readonly rulesTitle: string;
-  readonly rules: readonly { readonly rule: string; readonly source: string }[];
-}
-
 /** Every screen there is: an activity's island with what stands around it. */
 export interface Screens {
   readonly sort: { readonly props: SortProps };
@@ -106,8 +100,10 @@ export interface Screens {
     readonly how: HowView;
     readonly strip: StripView | null;
   };
-  readonly gathering: { readonly props: BarterProps; readonly talk: TalkView };
-  readonly class: { readonly props: ClassProps; readonly talk: TalkView };
+  readonly handle: { readonly props: HandleProps };
+  readonly talk: { readonly props: TalkProps };
+  readonly gathering: { readonly props: BarterProps; readonly talk: TalkAfter };
+  readonly class: { readonly props: ClassProps; readonly talk: TalkAfter };
   readonly places: {
     readonly props: CompareProps;
     readonly plans: readonly { readonly picture: Picture; readonly caption: string }[];

@@ -135,3 +135,22 @@ test.each([
   expect(ran.err).not.toContain('    at ');
   rmSync(folder, { recursive: true });
 });
+
+test('what has no right answer is told, and has no score', () => {
+  const folder = newFolder();
+  const { out: plan } = runPitlore(['compile', 'content/lessons/in-the-hand.md']);
+  const plays = [
+    { activity: 'handle-1', met: { 'P3-127': ['feel', 'look'] } },
+    { activity: 'talk-1', before: { a: 9, b: 4 }, after: { a: 6, b: 7 } },
+  ];
+  writeFileSync(join(folder, 'plan.json'), plan);
+  writeFileSync(join(folder, 'plays.json'), JSON.stringify(plays));
+  const { code, out, err } = runPitlore(['score', 'plan.json', 'plays.json'], folder);
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+  const [handled, talked] = JSON.parse(out) as Record<string, unknown>[];
+  expect(handled).toMatchObject({ kind: 'handle', isScored: false });
+  expect(handled).toHaveProperty('told.met', [{ piece: 'P3-127', senses: ['look', 'feel'] }]);
+  expect(talked).toMatchObject({ kind: 'talk', isScored: false, told: { moved: 3 } });
+  for (const result of [handled, talked]) expect(result).not.toHaveProperty('score');
+  rmSync(folder, { recursive: true });
+});

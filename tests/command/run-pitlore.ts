@@ -12,13 +12,18 @@ export interface Ran {
 }
 
 /** Runs the command line as a process of its own, in a folder. */
-export function runPitlore(argv: readonly string[], folder: string = home): Ran {
+export function runPitlore(
+  argv: readonly string[],
+  folder: string = home,
+  environment: Readonly<Record<string, string>> = {},
+): Ran {
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
     [join(home, 'src/command/pitlore.ts'), ...argv],
     {
       cwd: folder,
       encoding: 'utf8',
+      env: { ...process.env, ...environment },
     },
   );
   return { code: status, out: stdout, err: stderr };

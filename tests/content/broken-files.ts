@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { compileLesson } from '../../shared/compile/index.ts';
+import { checkLesson } from '../../shared/compile/index.ts';
 import { LONGEST_LESSON, type Problem } from '../../shared/lesson/index.ts';
-import { readFindsTable } from '../../shared/library/index.ts';
+import { readFindsTable, readSite } from '../../shared/library/index.ts';
 import { readMakingFigures } from '../../shared/library/read-making-figures.ts';
 import { readStepsFile } from '../../shared/library/read-steps.ts';
 import { demoLibrary, home } from '../demo.ts';
@@ -35,9 +35,10 @@ export const brokenFiles: readonly BrokenFile[] = readdirSync(folder)
 /** The problems of a file, read by what it is. */
 export function problemsOf(name: string, text: string): readonly Problem[] {
   if (name.endsWith('.csv')) return readFindsTable(name, text, demoLibrary.vocabulary, 'ASM').problems;
+  if (name.endsWith('.site.yaml')) return readSite(name, text, [], demoLibrary.vocabulary).problems;
   if (name.endsWith('.steps.yaml')) return readStepsFile(name, text).problems;
   if (name.endsWith('.figures.yaml')) return readMakingFigures(name, text).problems;
   // A library whose figures cannot be read.
   const library = name === 'figures-missing.md' ? { ...demoLibrary, making: null } : demoLibrary;
-  return compileLesson(name, text, library, 'broken').problems;
+  return checkLesson(name, text, library, 'broken').problems;
 }

@@ -4,6 +4,12 @@ import { expect, test } from 'vitest';
 import { kindNames } from '../../shared/activities/index.ts';
 import { lineAt, sourceFiles, type SourceFile } from './source-files.ts';
 
+/** Where a word means something else than the kind: how near a child comes to a piece; a list of the teacher notes. */
+const OTHER_MEANINGS: Readonly<Record<string, readonly string[]>> = {
+  handle: ['shared/safety/vocabulary.ts'],
+  talk: ['shared/compile/check-notes.ts', 'shared/library/read-notes.ts', 'shared/notes/rows-sections.ts'],
+};
+
 /** A kind's own places: its folder, its words, the registry, and files of the site that carry its name. */
 const isOwnPlace = (path: string, kind: string): boolean =>
   path.startsWith(`shared/activities/${kind}/`) ||
@@ -12,6 +18,7 @@ const isOwnPlace = (path: string, kind: string): boolean =>
   path === 'shared/activities/scorers.ts' ||
   // An island is bound to its page when the page is built, so one component chooses among them by name.
   path === 'src/components/Activity.astro' ||
+  (OTHER_MEANINGS[kind] ?? []).includes(path) ||
   [kind, kind.charAt(0).toUpperCase() + kind.slice(1)].some((name) =>
     new RegExp(`^${name}(?![a-z])`).test(basename(path)),
   );

@@ -10,6 +10,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript',
   '.json': 'application/json',
+  '.md': 'text/markdown; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json',

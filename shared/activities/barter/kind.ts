@@ -1,14 +1,16 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { BarterActivity } from './activity.ts';
 import { asksBarter } from './asks.ts';
 import { compileBarter } from './compile.ts';
 import { paperBarter } from './paper.ts';
+import { numbersInBarter } from './numbers.ts';
 import { barterPlay, type BarterPlay } from './play.ts';
 import { guessBarter, recordBarter } from './plays.ts';
 import { barterBlock, type BarterBlock } from './schema.ts';
 import { scoreBarter } from './score.ts';
 
-export const barter: Kind<BarterBlock, BarterActivity, BarterPlay> = {
+export const barter: ScoredKind<BarterBlock, BarterActivity, BarterPlay> = {
+  isScored: true,
   schema: barterBlock,
   playSchema: barterPlay,
   compile: compileBarter,
@@ -17,5 +19,6 @@ export const barter: Kind<BarterBlock, BarterActivity, BarterPlay> = {
   guess: guessBarter,
   paper: paperBarter,
   asks: asksBarter,
+  numbers: numbersInBarter,
   shows: () => [],
 };

@@ -1,13 +1,15 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { CompareActivity } from './activity.ts';
 import { compileCompare } from './compile.ts';
 import { paperCompare } from './paper.ts';
+import { numbersInCompare } from './numbers.ts';
 import { comparePlay, type ComparePlay } from './play.ts';
 import { guessCompare, recordCompare } from './plays.ts';
 import { compareBlock, type CompareBlock } from './schema.ts';
 import { scoreCompare, type CompareScore } from './score.ts';
 
-export const compare: Kind<CompareBlock, CompareActivity, ComparePlay, CompareScore> = {
+export const compare: ScoredKind<CompareBlock, CompareActivity, ComparePlay, CompareScore> = {
+  isScored: true,
   schema: compareBlock,
   playSchema: comparePlay,
   compile: compileCompare,
@@ -20,5 +22,6 @@ export const compare: Kind<CompareBlock, CompareActivity, ComparePlay, CompareSc
     met: ['finds-as-evidence', ...(places === null ? [] : ['two-pits'])],
     things: Math.max(...kinds.flatMap(({ counts }) => counts)),
   }),
+  numbers: numbersInCompare,
   shows: ({ pits }) => pits.flatMap(({ finds }) => finds),
 };

@@ -138,6 +138,11 @@ export interface EstimateActivity extends ActivityBase {
   readonly citations: Readonly<Record<string, string>>;
   readonly levers: readonly Lever[];
   readonly strip: EstimateStrip | null;
+  /**
+   * The youngest band has met no decimals, and no number above this: amounts of one or more are told in whole numbers,
+   * and a choice is told by its name alone where its hours are more.
+   */
+  readonly wholeTo?: number;
   /** It is about making or using edged stone, whatever it shows. */
   readonly aboutMaking: true;
 }

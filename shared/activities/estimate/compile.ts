@@ -1,6 +1,8 @@
 import { uniformBelow } from '../../chance/index.ts';
 import { fromEnds, recordInterval, scoreInterval, scoreNumber } from '../../estimating/index.ts';
+import { numberLimits } from '../../curriculum/index.ts';
 import type { Fault } from '../../lesson/problem.ts';
+import { youngest } from '../../library/bands.ts';
 import { drawable } from '../../library/drawable.ts';
 import type { MakingEvidence } from '../../library/making-evidence.ts';
 import type { Find } from '../../library/library.ts';
@@ -99,6 +101,12 @@ function canBeScored({ asks, line, record }: Pick<EstimateActivity, 'asks' | 'li
   });
 }
 
+/** How far the youngest band counts, where it has met whole numbers only. */
+function wholeTo({ library, bands }: CompileContext): Pick<EstimateActivity, 'wholeTo'> {
+  const limits = numberLimits(library.curricula, youngest(bands));
+  return limits === null || limits.ideas.has('decimals') ? {} : { wholeTo: limits.wholeNumbersTo };
+}
+
 /** Compiles an estimate: the answer is worked out by the making model, with its spread and all it stands on. */
 export function compileEstimate(
   id: string,
@@ -180,6 +188,7 @@ export function compileEstimate(
     ),
     levers: pickLevers(figures, block.of, request, block.levers),
     strip: stripOf(figures, block.of, request),
+    ...wholeTo(context),
     aboutMaking: true,
   };
   return { activity, faults };

@@ -1,14 +1,16 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { EstimateActivity } from './activity.ts';
 import { asksEstimate } from './asks.ts';
 import { compileEstimate } from './compile.ts';
+import { numbersInEstimate } from './numbers.ts';
 import { paperEstimate } from './paper.ts';
 import { estimatePlay, type EstimatePlay } from './play.ts';
 import { guessEstimate, recordEstimate } from './plays.ts';
 import { estimateBlock, type EstimateBlock } from './schema.ts';
 import { scoreEstimate, type EstimateScore } from './score.ts';
 
-export const estimate: Kind<EstimateBlock, EstimateActivity, EstimatePlay, EstimateScore> = {
+export const estimate: ScoredKind<EstimateBlock, EstimateActivity, EstimatePlay, EstimateScore> = {
+  isScored: true,
   schema: estimateBlock,
   playSchema: estimatePlay,
   compile: compileEstimate,
@@ -17,5 +19,12 @@ export const estimate: Kind<EstimateBlock, EstimateActivity, EstimatePlay, Estim
   guess: guessEstimate,
   paper: paperEstimate,
   asks: asksEstimate,
+  forBand: (activity, band) => ({
+    ...activity,
+    asks: activity.asks
+      .filter(({ bands }) => bands.includes(band))
+      .map(({ how }) => ({ how, bands: [band] })),
+  }),
+  numbers: numbersInEstimate,
   shows: ({ find }) => (find === null ? [] : [find.drawing]),
 };

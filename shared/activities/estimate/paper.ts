@@ -1,7 +1,10 @@
 import { binsFor } from '../../estimating/index.ts';
 import type { Sheet } from '../kind.ts';
-import type { EstimateActivity } from './activity.ts';
+import type { EstimateActivity, EstimateChoice } from './activity.ts';
 import { recordChoice } from './score.ts';
+
+const inWholeHours = (choice: EstimateChoice): EstimateChoice =>
+  choice.hours < 1 ? choice : { ...choice, hours: Math.round(choice.hours) };
 
 /** An estimate on paper: a sheet with the line and the empty strip, a class tally, the answer with all it stands on. */
 export function paperEstimate(activity: EstimateActivity): readonly Sheet[] {
@@ -18,7 +21,7 @@ export function paperEstimate(activity: EstimateActivity): readonly Sheet[] {
       choices: choices.map(({ label }) => label),
       line: asksNumber ? line : null,
       isInterval: asks.some(({ how }) => how === 'interval'),
-      landmarks,
+      landmarks: activity.wholeTo !== undefined ? landmarks.map(inWholeHours) : landmarks,
       strip,
     },
     {

@@ -1,4 +1,4 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { OrderActivity } from './activity.ts';
 import { compileOrder } from './compile.ts';
 import { paperOrder } from './paper.ts';
@@ -7,7 +7,8 @@ import { guessLaid, recordLaid } from './plays.ts';
 import { orderBlock, type OrderBlock } from './schema.ts';
 import { scoreLaid, type LaidScore } from './score.ts';
 
-export const order: Kind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
+export const order: ScoredKind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
+  isScored: true,
   schema: orderBlock,
   playSchema: orderPlay,
   compile: compileOrder,
@@ -15,6 +16,7 @@ export const order: Kind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
   record: recordLaid,
   guess: guessLaid,
   paper: paperOrder,
+  numbers: ({ steps }) => [{ value: steps.length, form: 'whole', what: 'steps', path: ['steps'] }],
   // Cards of a making, laid from first to last.
   asks: ({ steps }) => ({ met: ['process-steps', 'before-after'], things: steps.length }),
   shows: ({ of }) => (of === null ? [] : [of.drawing]),

@@ -8,7 +8,7 @@ import { sortProblems } from '../../words/en/sort-problems.ts';
 import type { CompileContext, Compiled } from '../kind.ts';
 import type { Home, SortActivity, SortFind } from './activity.ts';
 import { readFinds, type NamedFind } from './finds.ts';
-import { looksLike } from './look-alike.ts';
+import { looksLike } from '../../library/looks-like.ts';
 import type { SortBlock } from './schema.ts';
 import { readTrays, type FilledTray } from './trays.ts';
 

@@ -1,4 +1,4 @@
-import type { Kind } from '../kind.ts';
+import type { ScoredKind } from '../kind.ts';
 import type { SortActivity } from './activity.ts';
 import { asksSort } from './asks.ts';
 import { compileSort } from './compile.ts';
@@ -8,7 +8,8 @@ import { guessSort, recordSort } from './plays.ts';
 import { sortBlock, type SortBlock } from './schema.ts';
 import { scoreSort, type SortScore } from './score.ts';
 
-export const sort: Kind<SortBlock, SortActivity, SortPlay, SortScore> = {
+export const sort: ScoredKind<SortBlock, SortActivity, SortPlay, SortScore> = {
+  isScored: true,
   schema: sortBlock,
   playSchema: sortPlay,
   compile: compileSort,
@@ -16,6 +17,7 @@ export const sort: Kind<SortBlock, SortActivity, SortPlay, SortScore> = {
   record: recordSort,
   guess: guessSort,
   paper: paperSort,
+  numbers: ({ finds }) => [{ value: finds.length, form: 'whole', what: 'things', path: ['finds'] }],
   asks: asksSort,
   shows: ({ finds }) => finds.map(({ drawing }) => drawing),
 };

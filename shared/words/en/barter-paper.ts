@@ -16,6 +16,8 @@ export const barterPaper = {
     'Hours of work are one view of what a thing is worth. Gift, debt and standing are others. Which would you go by?',
   talkFive:
     'Things found far from where their stone comes from show that they travelled. They do not show how.',
+  talkRule: 'Rule',
+  talkFrom: 'Where it comes from',
   rulesTitle: 'The rules of this game, and where each comes from',
   traderCardsHow:
     'Cut the cards out. Each person round the fire holds one, and says yes only to what they would rather have. Move the things as slips of paper or write them in the ledger.',

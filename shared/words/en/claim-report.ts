@@ -10,7 +10,12 @@ interface Row {
   readonly earned: boolean;
   readonly evidence: string | null;
   readonly why: string | null;
-  readonly where: readonly { readonly title: string; readonly kind: string; readonly by: 'plan' | 'lead' }[];
+  readonly where: readonly {
+    readonly title: string;
+    readonly kind: string;
+    readonly by: 'plan' | 'lead';
+    readonly bands?: readonly string[];
+  }[];
 }
 
 /** The reason a claim is not earned, as plain data. */
@@ -53,7 +58,8 @@ export const claimReport = {
     const head = `${row.claimed ? (row.earned ? 'earned' : 'NOT EARNED') : 'could be claimed'}  ${row.outcome}  ${row.grade}`;
     const what = row.summary === null ? '' : `\n    ${row.summary} (${row.status ?? ''})`;
     const places = row.where.map(
-      ({ kind, title, by }) => `\n    ${kind}, "${title}"${by === 'lead' ? ', by the lead’s word' : ''}`,
+      ({ kind, title, by, bands }) =>
+        `\n    ${kind}, "${title}"${bands === undefined ? '' : `, at ages ${bands.join(', ')} only`}${by === 'lead' ? ', by the lead’s word' : ''}`,
     );
     const evidence = row.evidence === null ? '' : `\n    because ${row.evidence}`;
     const why = row.why === null ? '' : `\n    ${row.why}`;

@@ -36,25 +36,30 @@ export const commandWords = {
   failed: (verb: string, message: string): string => `${verb} stopped: ${message}`,
   help: (): string => `Pitlore: lesson files about real archaeology, made into activities.
 
-  pitlore check FILE…  [--json] [--content FOLDER]   the problems of lessons, site files and finds tables
+  pitlore check FILE…  [--json] [--content FOLDER]   the problems of lessons, sites, days, frameworks, finds tables
   pitlore compile FILE [--seed N] [--content FOLDER] the plan of a lesson, as JSON
   pitlore score PLAN.json PLAYS.json                 what each play comes to, with its working
   pitlore new NAME                                   a commented lesson to start from
   pitlore pack FILE [--out PACK.html]                a lesson as one file that opens by double click, no network
+  pitlore papers FILE --out DIR [--size a4|letter] [--large] [--backs]   all its papers, as PDF where a Chromium is there
+  pitlore notes FILE [--band B] [--out X.md]         the teacher notes as plain text (Markdown)
   pitlore draw FINDID [--view face|full|lying] [--mm-per-px N]   a find's drawing, as SVG
   pitlore alike COUNTS.csv [--by brainerd-robinson|jaccard|dice] [--shuffles N --seed S]   how alike pits are
   pitlore orders STEPS.yaml                          how many orders the steps of a making allow
   pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few
   pitlore fair --pupils N --band B --seed S          cards for a class to trade with, and the best it could do
   pitlore adults FILE --pupils N [--ages A-B] [--framework ID] [--json]   adults a class needs at a lesson, and why
+  pitlore adults DAY.yaml [--framework ID] [--json]  the same for a day: its strictest moment, and which that is
   pitlore adults --situation FILE.yaml [--json]      the same for a visit described in a file
-  pitlore hazards FILE [--json]                      what a lesson commonly brings, and the usual controls
+  pitlore hazards FILE|--situation FILE.yaml [--json]   what a lesson or visit commonly brings, and the usual controls
   pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
   pitlore reading FILE --band B [--json]             how hard it is to read, and where
   pitlore claims FILE [--offered] [--json]           the outcomes a lesson claims, earned or not, and those it could
   pitlore coverage DIR [--framework ID] [--json]     which outcomes a folder of lessons meets, and which none does
   pitlore day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]   who is where in each slot, or why there is no such day
   pitlore dropin --per-hour N --minutes M --places C [--json]   how long people wait at a station they drop in on
+  pitlore finds FILE.csv [--site ID] [--out DIR] [--json]   a finds list as it comes: what is guessed, what is asked, and our own files
+  pitlore draft SITEID --bands B,B --minutes N [--seed S] [--kinds K,K] [--subjects S,S] [--pin FIND] [--out FILE] [--why] [--json]   a lesson from a site's finds, and why
   pitlore framework FILE [--to-case|--from-case] [--changed DATETIME]   a framework as a CASE 1.1 package, and back
 
 A lesson looks for its finds in the nearest folder above it that holds vocabulary.yaml, else in the demo content.

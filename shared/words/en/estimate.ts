@@ -34,6 +34,7 @@ export const estimate = {
   amount: '{number} {unit}',
   fromTo: '{low} to {high} {unit}',
   hoursLong: '{hours} h',
+  hoursAbout: 'about {hours} h',
   minutesLong: '{minutes} min',
   numberLabel: 'Your number, in {unit}',
   leastLabel: 'At least',

@@ -18,7 +18,7 @@ export const help = {
   no: 'no',
   findsTitle: 'Your finds',
   findsText:
-    'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there.',
+    'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there. Your own photographs go in content/sites/photos; list them under “photos” in the site file, each with its find, what it shows and a credit. What they tell of place and device is left out.',
   dayTitle: 'A day file',
   dayText:
     'The groups, stations and adults of a day, in YAML: write it by hand, by the form of the Day sheet, or both. Slots are counted from 1. Names are of groups and of what adults do, never of people.',
@@ -34,6 +34,12 @@ export const help = {
   offlineTitle: 'Without a signal',
   offlineText:
     'Open the site once with a signal and wait a few seconds. After that every lesson and every paper works without one, on that device.',
+  notesTitle: 'Teacher notes',
+  notesText:
+    'They are made from the lesson and from content/notes.yaml. Under notes in the head you can leave rows of ours out by their id, put your own in their place (the same id), or add more: kit, talk (ask, argue), misconceptions (thought, reply), adaptations (for, do), each with its source. Rows of ours go with the kinds of activity and the words of content/glossary.yaml that the lesson uses.',
+  agesTitle: 'Several ages',
+  agesText:
+    'A lesson for several bands has a page for all of them together and one for each. The links at the head of an activity lead to the same activity for another age. What each age did is kept apart.',
   scoreTitle: 'What the score says',
   scoreText:
     'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right. An estimate is scored by ratio against the spread of the making model: the middle of the line, the widest range and always the same choice get 0.',
@@ -98,6 +104,8 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'good-unknown': 'A good is held or wanted that is not among the goods.',
   'good-unused': 'Nobody holds a good. That may be meant.',
   'goods-too-few': 'There are too few goods for the gathering that is asked for.',
+  'handling-refused':
+    'A piece is too sharp for the youngest of the lesson to meet so near, or the place is not one for handling.',
   'head-missing': 'The file does not begin with a head.',
   'head-unclosed': 'The head is opened and never closed.',
   'home-needless': 'A second home is the same as the first.',
@@ -115,18 +123,24 @@ export const problemMeanings: Readonly<Record<ProblemCode, string>> = {
   'minutes-over': 'The activities take longer than the lesson, or one is longer than the band sits still.',
   'minutes-under': 'There is less time than the finds need.',
   'nesting-deep': 'Lists or quotations are nested deeper than they can be read.',
+  'number-beyond-band':
+    'A number to be read, entered or compared is larger than those the band has met, or of a kind (decimals, fractions, per cent) it has not met.',
   'par-over': 'The shortest chain is longer than the band can keep in view.',
+  'photo-unfit': 'A photograph is missing, is not a picture, is too heavy, or tells of more than it shows.',
   'picture-refused': 'A picture from elsewhere is named. Drawings are made from the finds.',
   'pit-repeated': 'The same pit is named twice.',
   'pits-one-answer':
     'The record gives the same answer to every question about these pits, so that saying it blindly would be right.',
   'prose-tangled':
     'Hundreds of lines or marks follow each other without a pause; it would take too long to read.',
+  'reading-hard':
+    'A sentence is longer, or the whole is harder by a published formula, than the youngest band’s target. A formula counts and sees no meaning: it is a caution, never an error.',
   'return-spoils': 'What is given back for a gift may have spoiled by then.',
   'return-unheld': 'A trader returns for a gift what they do not hold.',
   'row-ragged': 'A row of a finds table has more or fewer cells than the first.',
   'site-unknown': 'The lesson names a site that is not in content/sites.',
   'source-unknown': 'A source is named that is not in the list of sources.',
+  'stance-repeated': 'Two stances of a talk say the same.',
   'steps-alike': 'Two cards say the same, so that a pupil could not tell them apart.',
   'steps-circular': 'Steps wait for each other in a ring, so none of them can come first.',
   'steps-too-many': 'There are more cards than the youngest band can hold in mind.',

@@ -6,10 +6,13 @@ const names: Readonly<Record<string, string>> = {
   fleschReadingEase: 'Flesch reading ease (higher is easier)',
   fleschKincaidGrade: 'Flesch–Kincaid grade',
   daleChall: 'Dale–Chall',
+  spache1953: 'Spache, 1953',
   spacheRevised: 'Spache, revised',
   colemanLiau: 'Coleman–Liau',
   automatedReadabilityIndex: 'Automated readability index',
   smog: 'SMOG',
+  smogByHand: 'SMOG by hand',
+  linsearWrite: 'Linsear Write',
 };
 
 /** What the command line says of reading. */

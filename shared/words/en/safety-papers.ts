@@ -10,6 +10,8 @@ export const safetyPapers = {
   edgesTitle: 'Edges in this lesson',
   edgesLead:
     'This lesson shows drawings. Should the real things come, or copies as sharp, these are the youngest ages, each piece checked on the day. The ages are our judgement; a site may raise them.',
+  edgesLeadHand:
+    'By the types of find that this lesson shows, were each the real thing: the youngest ages, each piece checked on the day. The ages are our judgement; a site may raise them. What lies on the tray is listed below.',
   edgesNone: 'Nothing this lesson draws from the finds has an edge that cuts.',
   edgeClass: 'Class',
   edgeFinds: 'Here',
@@ -21,9 +23,9 @@ export const safetyPapers = {
   neverAge: 'never',
   adultsTitle: 'Adults for this lesson',
   adultsLead:
-    'Everyone at tables with drawings, on screen or on paper; nothing sharp in the room. At least this many by an old starting point for England (DfEE 1998, withdrawn 2011); your own policy may ask for more.',
+    'Everyone at tables with drawings, on screen or on paper; nothing sharp in the room. A floor for planning by each starting point we hold; your own policy may ask for more.',
   adultsLeadVisit:
-    'Everyone at the stations above, running together, and the rest at tables with the lesson. At each station as many as it takes, or the whole class where that is fewer. Practitioners are counted in, and never as supervisors. At least this many by an old starting point for England (DfEE 1998, withdrawn 2011); your own policy may ask for more.',
+    'Everyone at the stations above, running together, and the rest at tables with the lesson. At each station as many as it takes, or the whole class where that is fewer. Practitioners are counted in, and never as supervisors. A floor for planning by each starting point we hold; your own policy may ask for more.',
   stationsTitle: 'Stations of this visit',
   stationsLead:
     'Setting: {setting}. These are what the lesson file states, and nothing in it is refused by the rules for its youngest age, {age}. That is no promise that it is safe. Figures are our judgement (ASM).',
@@ -33,6 +35,13 @@ export const safetyPapers = {
   stationRope: 'Front row, metres',
   stationEyes: 'Eyes covered nearer than, metres',
   stationPractitioners: 'Practitioners',
+  adultsStrictest: 'By the strictest of them:',
+  framework: 'Starting point',
+  frameworkStanding: 'As published, and its standing',
+  frameworkLine: '1 to {ratio}. {published}; {standing}',
+  frameworksSilent: 'No figure for age {age}: {names}.',
+  adultsFor: 'Adults for {pupils}',
+  strictest: 'strictest',
   adultsPupils: 'Pupils',
   adultsLeast: 'Adults, at least',
   adultsDecided: 'Which rule decided',
@@ -42,11 +51,16 @@ export const safetyPapers = {
   never: 'Never: {never}',
   decides: 'Who decides: {who}',
   kitTitle: 'What is at hand',
+  sourcesTitle: 'Safety',
+  sourcesLead:
+    'What hazards, controls, ratios and station figures are taken from. None of it was written for this lesson, and local law and your employer come first.',
+  via: 'read in:',
   marksTitle: 'The marks',
   marks:
     'RF found again in the work named; FM from memory; ASM our judgement; DER worked out here; CP common practice, no source. A word after a mark names its source.',
   blank: 'to be completed',
-  siteRows: 'Hazards of this place not listed above',
+  byPerson: 'To be completed',
+  siteRowsLead: 'The last rows are for hazards of this place not listed above.',
   siteRow: 'Hazard {number}',
   signTitle: 'Responsible person',
   signRead: 'I have read this, visited the place and changed what was wrong.',
@@ -68,3 +82,17 @@ export const draftHead = [
 ] as const;
 
 export const signLines = ['Name', 'Role', 'Signature', 'Date'] as const;
+
+/** Frameworks of adults to children, by their ids in the hazards file. */
+const frameworkNames: Readonly<Record<string, string>> = {
+  'england-visits': 'England, visits (DfEE 1998)',
+  nspcc: 'NSPCC 2023',
+  'eyfs-england': 'England, early years',
+  'eyfs-england-level6': 'England, early years, with a teacher',
+  'england-infant-class': 'England, infant class',
+  'scotland-early-years': 'Scotland, early years',
+  local: 'Your own',
+};
+
+/** A framework's name as people say it; its id where it has none. @example frameworkName('nspcc') // 'NSPCC 2023' */
+export const frameworkName = (id: string): string => frameworkNames[id] ?? id;

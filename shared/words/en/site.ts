@@ -90,6 +90,7 @@ export const site = {
   notesOrdersMany: 'more than we can count',
   notesPits: { one: 'pit {pits}', other: 'pits {pits}' },
   notesRecord: 'The record card then says what the record says, and how we know.',
+  notesAloud: 'Read the words of this lesson aloud: they were not measured for pupils who read alone.',
   notesFirst: 'Everything can be done on screen, hands up from the carpet, or on paper alone.',
   notesBefore: 'Before',
   notesBeforeText:

@@ -191,6 +191,7 @@ test('a block that does not name its find or source refuses neither', () => {
     library,
     site,
     bands: ['14-16'],
+    setting: 'classroom',
     chance: stream('x'),
   });
   expect(activity).toBeNull();

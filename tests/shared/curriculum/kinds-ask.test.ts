@@ -20,7 +20,7 @@ function faultOf(
 ): string | null {
   const text = `---\ntitle: One\nsite: wendle-marsh\nbands: ${bands}\nminutes: 60\nclaims:\n  - { outcome: ${outcome}, grade: ${grade} }\n---\n\`\`\`${kind}\ntitle: One\n${block}\nminutes: 8\n\`\`\`\n`;
   const { claims, problems } = compileLesson('one.md', text, demoLibrary, '1');
-  const broken = problems.filter(({ code }) => !code.startsWith('claim-') && code !== 'minutes-over');
+  const broken = problems.filter(({ code, grade: how }) => !code.startsWith('claim-') && how === 'error');
   expect(broken).toEqual([]);
   return claims[0]?.fault?.fault ?? null;
 }
@@ -28,15 +28,16 @@ function faultOf(
 describe('claims that estimates and gatherings earn', () => {
   test.each([
     ['a task held against other times', 'estimate', `${AXE}\nask: choose`, '[7-9]', 'en-ma-y3-durations'],
-    ['a number, then the worked figure', 'estimate', `${AXE}\nask: number`, '[9-11]', 'MNU 2-01a'],
+    ['a number, then the worked figure', 'estimate', `${AXE}\nask: number`, '[7-9]', 'MNU 1-01a', 'taught'],
+    ['a guess judged by it', 'estimate', `${AXE}\nask: number`, '[9-11]', 'MNU 2-01a', 'touched'],
     ['a least and a most', 'estimate', `${AXE}\nask: interval`, '[11-14]', 'en-ma-ks3-error-interval'],
     ['a mass in grams', 'estimate', `${MASS}\nask: number`, '[7-9]', '3.MD.A.2'],
-    ['three swaps in a row', 'barter', FIRE, '[9-11]', '4.OA.A.3'],
+    ['three swaps in a row', 'barter', FIRE, '[9-11]', '4.OA.A.3', 'touched'],
     ['too little of what is wanted', 'barter', FIRE, '[7-9]', 'nz-ss-l2-economic-choices'],
     ['too little in a class', 'barter', 'class: { pupils: 12 }', '[7-9]', 'nz-ss-l2-economic-choices'],
     ['what a token would change', 'barter', FIRE, '[11-14]', 'D2.Eco.5.6-8'],
-  ])('%s', (_, kind, block, bands, outcome) => {
-    expect(faultOf(kind, block, bands, outcome)).toBeNull();
+  ])('%s', (_, kind, block, bands, outcome, grade = 'practised') => {
+    expect(faultOf(kind, block, bands, outcome, grade)).toBeNull();
   });
 });
 
@@ -80,7 +81,8 @@ describe('claims that are not so', () => {
     const block = `${AXE}\nask: { 7-9: choose, 9-11: number }`;
     expect(faultOf('estimate', block, '[7-9, 9-11]', 'en-ma-y3-estimate-check')).toBe('no-evidence');
     expect(faultOf('estimate', block, '[7-9, 9-11]', 'en-ma-y3-durations')).toBeNull();
-    expect(faultOf('estimate', block, '[7-9, 9-11]', 'en-ma-y6-estimate-accuracy')).toBeNull();
+    expect(faultOf('estimate', block, '[7-9, 9-11]', 'en-ma-y6-estimate-accuracy', 'touched')).toBeNull();
+    expect(faultOf('estimate', block, '[7-9, 9-11]', 'en-ma-y6-estimate-accuracy')).toBe('grade-too-high');
   });
 });
 

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { blockBase } from '../../../shared/activities/block-base.ts';
-import type { ActivityBase, Kind, PlayBase } from '../../../shared/activities/kind.ts';
+import type { ActivityBase, PlayBase, ScoredKind, UnscoredKind } from '../../../shared/activities/kind.ts';
 import { uniformBelow } from '../../../shared/chance/index.ts';
 
 interface Count extends ActivityBase {
@@ -18,7 +18,8 @@ const countBlock = z.strictObject({ ...blockBase, pit: z.string(), most: z.int()
 type CountBlock = z.output<typeof countBlock>;
 
 /** A kind that no lesson has: say how many finds a pit held. It stands for any kind that will be added. */
-export const count: Kind<CountBlock, Count, CountPlay> = {
+export const count: ScoredKind<CountBlock, Count, CountPlay> = {
+  isScored: true,
   schema: countBlock,
   playSchema: z.strictObject({ activity: z.string(), said: z.int() }),
   compile: (id, block, { site }) => {
@@ -50,4 +51,26 @@ export const count: Kind<CountBlock, Count, CountPlay> = {
       numbers: [],
     },
   ],
+};
+
+interface Wonder extends ActivityBase {
+  readonly kind: 'wonder';
+}
+
+interface WonderPlay extends PlayBase {
+  readonly asked: number;
+}
+
+const wonderBlock = z.strictObject({ ...blockBase });
+
+/** A kind without a right answer: how many questions a group had. */
+export const wonder: UnscoredKind<z.output<typeof wonderBlock>, Wonder, WonderPlay> = {
+  isScored: false,
+  schema: wonderBlock,
+  playSchema: z.strictObject({ activity: z.string(), asked: z.int() }),
+  compile: (id, { title, minutes }) => ({ activity: { id, kind: 'wonder', title, minutes }, faults: [] }),
+  tell: (_activity, { asked }) => ({ asked }),
+  sample: (activity, chance) => ({ activity: activity.id, asked: uniformBelow(chance, 9) }),
+  shows: () => [],
+  paper: ({ title }) => [{ part: 'cards', title, cards: [] }],
 };

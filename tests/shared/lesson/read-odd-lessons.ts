@@ -1,5 +1,5 @@
 import { stream } from '../../../shared/chance/index.ts';
-import { compileLesson } from '../../../shared/compile/index.ts';
+import { checkLesson } from '../../../shared/compile/index.ts';
 import { hasErrors, type Problem } from '../../../shared/lesson/index.ts';
 import { demoLessons, demoLibrary } from '../../demo.ts';
 import { oddLesson } from './odd-lessons.ts';
@@ -45,7 +45,7 @@ export function readOddLessons(
   for (let number = first; number < last; number += 1) {
     const text = oddLesson(stream(`odd-lesson/${number}`), demo);
     const read = (): void => {
-      const { plan, problems } = compileLesson('odd.md', text, demoLibrary, 'odd');
+      const { plan, problems } = checkLesson('odd.md', text, demoLibrary, 'odd');
       if ((plan === null) !== hasErrors(problems)) faults.push(`${number}: a plan and errors, or neither`);
       for (const problem of problems) {
         faults.push(...placeFaults(problem, text).map((fault) => `${number}: ${problem.code}: ${fault}`));

@@ -1,7 +1,7 @@
 import type { APIRoute, InferGetStaticPropsType } from 'astro';
 import { riskCsv, riskDraft } from '../../../../shared/safety/index.ts';
 import { catalogues } from '../../../../shared/words/index.ts';
-import { lessonSafety } from '../../../components/lesson-safety.ts';
+import { lessonSafety } from '../../../../shared/telling/lesson-safety.ts';
 import { paperPaths } from '../../../loaders/paper-paths.ts';
 
 export const getStaticPaths = paperPaths;

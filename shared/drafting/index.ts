@@ -1,0 +1,3 @@
+export type { Candidate, Draft, DraftProgress, DraftRequest, MeritPart } from './draft.ts';
+export { draftSteps, draftVisit } from './draft-visit.ts';
+export { draftedKinds } from './drafters.ts';

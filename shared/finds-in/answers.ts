@@ -1,0 +1,55 @@
+import type { Field, Unit } from './fields.ts';
+
+/** An answer that leaves the whole row out. */
+export const LEAVE_ROW_OUT = 'leave-row-out';
+
+/** What the lead has said of a list; kept beside its text, so that reading again gives the same finds. */
+export interface Answers {
+  /** What a column holds, by its index from 0; null: not used. */
+  readonly columns: Readonly<Record<number, Field | null>>;
+  readonly units: Readonly<Record<number, Unit>>;
+  /** By `row:field`: the value of one find, in the product's own words and units; '' leaves it out. */
+  readonly cells: Readonly<Record<string, string>>;
+  /** By `field=what was written`: the same for all equal cells. */
+  readonly equal: Readonly<Record<string, string>>;
+  /** Which pit a context belongs to. */
+  readonly pits: Readonly<Record<number, string>>;
+}
+
+export const NO_ANSWERS: Answers = { columns: {}, units: {}, cells: {}, equal: {}, pits: {} };
+
+interface Asked {
+  readonly row: number;
+  readonly field: Field;
+  readonly received: string;
+}
+
+export const cellKey = ({ row, field }: Pick<Asked, 'row' | 'field'>): string => `${row}:${field}`;
+export const equalKey = ({ field, received }: Pick<Asked, 'field' | 'received'>): string =>
+  `${field}=${received.trim().toLowerCase()}`;
+
+/**
+ * Adds an answer: for one find, or for every cell of that field that holds the same.
+ *
+ * @example answer(NO_ANSWERS, { row: 5, field: 'age', received: 'Neo?' }, 'late-neolithic', 'equal').equal // { 'age=neo?': 'late-neolithic' }
+ */
+export const answer = (answers: Answers, asked: Asked, value: string, reach: 'cell' | 'equal'): Answers =>
+  reach === 'cell'
+    ? { ...answers, cells: { ...answers.cells, [cellKey(asked)]: value } }
+    : { ...answers, equal: { ...answers.equal, [equalKey(asked)]: value } };
+
+/** Says what a column holds; null: it is not used. */
+export const giveColumn = (answers: Answers, column: number, field: Field | null): Answers => ({
+  ...answers,
+  columns: { ...answers.columns, [column]: field },
+});
+
+export const giveUnit = (answers: Answers, column: number, unit: Unit): Answers => ({
+  ...answers,
+  units: { ...answers.units, [column]: unit },
+});
+
+export const givePit = (answers: Answers, context: number, pit: string): Answers => ({
+  ...answers,
+  pits: { ...answers.pits, [context]: pit },
+});

@@ -1,0 +1,9 @@
+export { base64 } from './base64.ts';
+export type { Carried, Picture } from './picture.ts';
+export {
+  MOST_PHOTO_BYTES,
+  MOST_PHOTOS_BYTES,
+  readPicture,
+  TOO_MANY_POINTS,
+  type Refusal,
+} from './read-picture.ts';
