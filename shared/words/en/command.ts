@@ -36,7 +36,7 @@ export const commandWords = {
   failed: (verb: string, message: string): string => `${verb} stopped: ${message}`,
   help: (): string => `Pitlore: lesson files about real archaeology, made into activities.
 
-  pitlore check FILE…  [--json] [--content FOLDER]   the problems of lessons, site files and finds tables
+  pitlore check FILE…  [--json] [--content FOLDER]   the problems of lessons, sites, days, frameworks, finds tables
   pitlore compile FILE [--seed N] [--content FOLDER] the plan of a lesson, as JSON
   pitlore score PLAN.json PLAYS.json                 what each play comes to, with its working
   pitlore new NAME                                   a commented lesson to start from
