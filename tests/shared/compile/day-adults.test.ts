@@ -45,8 +45,8 @@ const day: Day = {
   adults: [],
   lunch: null,
   fixed: [],
-  mayWalkLate: false,
   gate: null,
+  mayWalkLate: false,
   places: ['field'],
   walkMinutes: [[0]],
 };
