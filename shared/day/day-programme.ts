@@ -4,6 +4,7 @@ import { crewRows } from './crew-rows.ts';
 import { fixedRows, movedRows, pastRows, type InHand } from './in-hand.ts';
 import type { DayPlan } from './plan.ts';
 import { programme, sum, type Programme } from './programme.ts';
+import type { Step } from './route-states.ts';
 import { ruleKey, rulesOf, type DayRule } from './rules.ts';
 import { walkRows } from './walk-rows.ts';
 
@@ -16,8 +17,16 @@ export type Aim = 'any' | 'missed' | 'moved' | 'idle' | 'uneven' | 'walking' | '
 /** What earlier aims have settled: the most of each that a later one may use. Minutes. */
 export interface Settled {
   readonly idleMinutes?: number;
+  /** No plan has less with nothing on. */
+  readonly leastIdleMinutes?: number;
   readonly unevenMinutes?: number;
+  /** What each group has nothing on, to the minute. */
+  readonly idleEach?: readonly number[];
   readonly movedCells?: number;
+  /** The place each group is at in each slot, by route. */
+  readonly routes?: readonly (readonly Step[])[];
+  /** No plan walks less. */
+  readonly leastWalking?: number;
   readonly inHand?: InHand;
   /** What each group does when, where only the adults are still to be placed. */
   readonly groups?: DayPlan['groups'];
@@ -93,6 +102,25 @@ function settledRows(day: Day, groups: DayPlan['groups'], columns: Columns, into
   }
 }
 
+/** Each group at the places of its route; which station of a place is left open. */
+function routeRows(day: Day, routes: readonly (readonly Step[])[], columns: Columns, into: Programme): void {
+  for (const [group, route] of routes.entries()) {
+    for (const { slot, kind, place } of route) {
+      for (const [station, { place: name }] of day.stations.entries()) {
+        const isElsewhere = kind !== 'visit' || name !== day.places[place];
+        const visit = sum([columns.visit(group, station, slot)]);
+        if (isElsewhere && visit.length > 0) into.row(visit, '= 0');
+      }
+      const here = day.stations.map(({ place: name }, station) =>
+        kind === 'visit' && name === day.places[place] ? columns.visit(group, station, slot) : null,
+      );
+      if (kind === 'visit') into.row(sum(here), '= 1');
+      const lunch = sum([columns.lunch(group, slot)]);
+      if (lunch.length > 0) into.row(lunch, `= ${kind === 'lunch' ? 1 : 0}`);
+    }
+  }
+}
+
 /**
  * A day as a programme in LP text, to be minimised: the rules given, and one aim.
  *
@@ -112,6 +140,7 @@ export function dayProgramme(
   const missed = groupRows(day, keeps, columns, into, aim === 'missed');
   stationRows(day, keeps, columns, into);
   fixedRows(day, keeps, columns, into);
+  if (settled.routes !== undefined) routeRows(day, settled.routes, columns, into);
   const { inHand } = settled;
   if (inHand !== undefined) pastRows(day, inHand, columns, into);
   const serves = crewRows(day, keeps, columns, into, { isCounted: aim === 'changes', inHand });
@@ -135,5 +164,6 @@ export function dayProgramme(
     into.row([`+ 1 ${name}`, `- 1 least`], '>= 0');
   }
   if (settled.unevenMinutes !== undefined) into.row(['+ 1 most', '- 1 least'], `<= ${settled.unevenMinutes}`);
+  if (settled.leastWalking !== undefined && walked.length > 0) into.row(walked, `>= ${settled.leastWalking}`);
   return into.text(aim === 'uneven' ? ['+ 1 most', '- 1 least'] : walked);
 }

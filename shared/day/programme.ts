@@ -2,6 +2,8 @@
 export interface Programme {
   readonly row: (terms: readonly string[], relation: string) => void;
   readonly yesNo: (name: string) => string;
+  /** A column of whole numbers from 0. */
+  readonly whole: (name: string, most: number) => string;
   /** The whole as LP text. A term is `+ 3 x_0`; an objective without terms asks only whether there is a plan. */
   readonly text: (objective: readonly string[]) => string;
 }
@@ -18,11 +20,16 @@ const lines = (terms: readonly string[]): string =>
 export function programme(): Programme {
   const rows: string[] = [];
   const columns = new Set<string>();
+  const whole = new Map<string, number>();
   return {
     row: (terms, relation) =>
       void rows.push(` r${rows.length}: ${terms.length === 0 ? '0 nothing' : lines(terms)} ${relation}`),
     yesNo: (name) => {
       columns.add(name);
+      return name;
+    },
+    whole: (name, most) => {
+      whole.set(name, most);
       return name;
     },
     text: (objective) =>
@@ -32,6 +39,14 @@ export function programme(): Programme {
         'Subject To',
         ...rows,
         ' nil: nothing = 0',
+        ...(whole.size === 0
+          ? []
+          : [
+              'Bounds',
+              ...[...whole].map(([name, most]) => ` 0 <= ${name} <= ${most}`),
+              'General',
+              ...[...whole.keys()].map((name) => ` ${name}`),
+            ]),
         'Binary',
         ...[...columns].map((name) => ` ${name}`),
         'End',

@@ -131,7 +131,7 @@ export function difficulties(pool: Pool, chosen: readonly number[]): readonly nu
 }
 
 /** True where no two finds that look alike lie in different trays, and the trays are two or more and no more than the band can hold. */
-export function isSound(pool: Pool, chosen: readonly number[]): boolean {
+function isSound(pool: Pool, chosen: readonly number[]): boolean {
   const trays = new Set<number | undefined>();
   for (const [place, index] of chosen.entries()) {
     trays.add(pool.tray[index]);

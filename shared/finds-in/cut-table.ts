@@ -49,6 +49,17 @@ function pickDelimiter(text: string): Delimiter {
   return best.delimiter;
 }
 
+/** Where no name is known: a first row of words over rows that hold numbers names its columns in words we do not have. */
+function unnamedHeader(rows: readonly TableRow[]): TableRow | null {
+  const [first, second] = rows.filter(({ cells }) => cells.some((cell) => cell !== ''));
+  if (first === undefined || second === undefined) return null;
+  const words = first.cells.filter((cell) => cell !== '');
+  const numbers = second.cells.filter((cell) => /^[(<[]?\d/.test(cell)).length;
+  return words.length > 2 && numbers > 1 && words.every((cell) => /\p{L}/u.test(cell) && !/^\d/.test(cell))
+    ? first
+    : null;
+}
+
 /**
  * Cuts any table into rows, keeping each row's number in the spreadsheet.
  *
@@ -77,15 +88,22 @@ export function cutTable(text: string, namesColumn: (cell: string) => boolean): 
     if (named > most && named * 3 >= row.cells.filter((cell) => cell !== '').length)
       [header, most] = [row, named];
   }
+  header ??= unnamedHeader(rows);
   const first = header?.row ?? 0;
   const body = rows.slice(first);
-  const widest = commonest(body.map(({ cells }) => cells.length).filter((count) => count > 1)).value;
+  const { value: widest, times } = commonest(
+    body.map(({ cells }) => cells.length).filter((count) => count > 1),
+  );
   return {
     delimiter,
     above: rows.slice(0, Math.max(0, first - 1)),
     header,
     body,
-    columnCount: header?.cells.length ?? widest,
+    // Columns at the end may have no name; then most rows have a cell there.
+    columnCount:
+      header === null || times * 2 > body.length
+        ? Math.max(header?.cells.length ?? 0, widest)
+        : header.cells.length,
     looseQuoteRows,
   };
 }

@@ -7,6 +7,7 @@ import { cellKey, LEAVE_ROW_OUT, NO_ANSWERS, type Answers } from './answers.ts';
 import { cutTable, type TableRow } from './cut-table.ts';
 import type { Field } from './fields.ts';
 import { isNumeric } from './fields.ts';
+import { guessByPlace } from './guess-by-place.ts';
 import { guessColumns, type ColumnGuess } from './guess-columns.ts';
 import { guessUnits } from './guess-units.ts';
 import { makeHeaderWords } from './header-words.ts';
@@ -15,7 +16,7 @@ import { readNumber } from './read-number.ts';
 import { readRow, type RowRead } from './read-row.ts';
 import { answered, ask, makeReading, type OpenRow, type Reading } from './reading.ts';
 import type { FindsInWords } from './read-words.ts';
-import { realign } from './realign.ts';
+import { refit } from './realign.ts';
 import { settleNumbers } from './settle-numbers.ts';
 import { settlePits, type PitGuess } from './settle-pits.ts';
 import { leftOut } from './sift-rows.ts';
@@ -111,7 +112,8 @@ export function readFindsIn(text: string, given: Given): FindsIn {
   const cut = cutTable(text, headerWords.names);
   const usesComma = usesDecimalComma(cut.body);
   const named = guessColumns(cut, headerWords, reading.plainLookUps, answers, usesComma);
-  const columns = guessUnits(named, cut.body, reading, usesComma);
+  const placed = guessByPlace(named, cut.body, usesComma);
+  const columns = guessUnits(placed, cut.body, reading, usesComma);
 
   const byField = new Map<Field, ColumnGuess[]>();
   for (const column of columns)
@@ -130,20 +132,17 @@ export function readFindsIn(text: string, given: Given): FindsIn {
   const read: (RowRead & { readonly cells: readonly string[] })[] = [];
   let above: number | null = null;
   for (const row of cut.body) {
-    let cells = row.cells;
-    while (cells.length > columns.length && cells.at(-1) === '') cells = cells.slice(0, -1);
-    const refitted = cells.length > columns.length ? realign(cells, columns.length, joint, fit) : null;
-    const own = refitted ?? cells;
-    const reason = leftOut({ ...row, cells: own }, names, indicesOf, totals);
+    const { cells, isRefitted } = refit(row.cells, columns.length, joint, fit);
+    const reason = leftOut({ ...row, cells }, names, indicesOf, totals);
     const isOut = answers.cells[cellKey({ row: row.row, field: 'small-find' })] === LEAVE_ROW_OUT;
     if (reason !== null || isOut) {
       out.push({ row, reason: reason ?? words.leadLeftOut() });
       continue;
     }
-    const open = openRow(row.row, own, byField);
+    const open = openRow(row.row, cells, byField);
     const result = readRow(reading, open, above, usesComma);
     above = result.context ?? above;
-    if (cells.length > columns.length) askRefitted(reading, open, cells, refitted, columns);
+    if (isRefitted) askRefitted(reading, open, row.cells, cells, columns);
     if (cut.looseQuoteRows.has(row.row)) askLooseQuote(reading, open);
     read.push({ ...result, cells: row.cells });
   }
@@ -237,14 +236,14 @@ function askRefitted(
   reading: Reading,
   open: OpenRow,
   cells: readonly string[],
-  refitted: readonly string[] | null,
+  fitted: readonly string[],
   columns: readonly ColumnGuess[],
 ): void {
-  const joined = refitted?.findIndex((cell) => !cells.includes(cell)) ?? -1;
+  const joined = fitted.findIndex((cell) => !cells.includes(cell));
   const column = columns[joined === -1 ? columns.length - 1 : joined];
   const field = column?.guess ?? 'note';
   if (answered(reading, open, field) !== undefined) return;
-  const written = refitted?.[joined] ?? cells.slice(columns.length - 1).join(', ');
+  const written = fitted[joined] ?? cells.slice(columns.length - 1).join(', ');
   const [id] =
     field === 'object-type' || field === 'material' || field === 'age'
       ? reading.lookUps[field](written).ids

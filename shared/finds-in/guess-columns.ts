@@ -24,6 +24,7 @@ export type WhyColumn =
   | { readonly kind: 'word' | 'part' | 'slip'; readonly word: string }
   | { readonly kind: 'values'; readonly share: number }
   | { readonly kind: 'taken'; readonly by: string }
+  | { readonly kind: 'place' }
   | { readonly kind: 'empty' }
   | { readonly kind: 'unknown' };
 

@@ -64,7 +64,7 @@ export function makeLookUp(
     const asked = (looked: Looked): Looked => (looked.sure === 'yes' ? { ...looked, sure: 'ask' } : looked);
     const exact = table.get(clean);
     if (exact !== undefined) return doubted ? asked(exact) : exact;
-    const slip = !takesSlips || clean.length < SHORTEST_SLIP ? null : nearest(clean, long);
+    const slip = !takesSlips || clean.length < SHORTEST_SLIP - 1 ? null : nearest(clean, long);
     if (slip !== null) return asked(table.get(slip) ?? NONE);
     return asked(within(clean.split('-')) ?? NONE);
   };

@@ -1,5 +1,7 @@
 /** More cells over than this cannot be put back by fitting. ASM. */
 const MOST_OVER = 6;
+/** What joining two cells costs, in fit. ASM. */
+const JOINT_PRICE = 0.3;
 
 /**
  * Puts a row with too many cells back into its columns: neighbours that an unquoted comma parted are joined where that
@@ -7,7 +9,7 @@ const MOST_OVER = 6;
  *
  * @param fit How well a text fits a column, from -1 to 1.
  */
-export function realign(
+function realign(
   cells: readonly string[],
   columnCount: number,
   joint: string,
@@ -28,7 +30,7 @@ export function realign(
         if (before === -Infinity) continue;
         const parts = cells.slice(end - took, end);
         // Joining is a last resort, and two empty cells are never one.
-        const price = took === 1 ? 0 : 0.3 + (parts.some((part) => part === '') ? 0.6 : 0);
+        const price = took === 1 ? 0 : JOINT_PRICE + (parts.some((part) => part === '') ? 0.6 : 0);
         const merit = before + fit(parts.join(joint), column - 1) - price;
         const slot = best[column]?.[end];
         if (slot !== undefined && merit > slot.merit) Object.assign(slot, { merit, took });
@@ -44,4 +46,28 @@ export function realign(
     end -= took;
   }
   return joined;
+}
+
+/**
+ * The cells of a row, as many as there are columns at most: empty cells at its end fall away, or neighbours are joined,
+ * whichever fits the columns better. What can neither fall away nor be joined stays, in one cell, at the end.
+ *
+ * @param fit How well a text fits a column, from -1 to 1.
+ */
+export function refit(
+  cells: readonly string[],
+  columnCount: number,
+  joint: string,
+  fit: (text: string, column: number) => number,
+): { readonly cells: readonly string[]; readonly isRefitted: boolean } {
+  if (cells.length <= columnCount) return { cells, isRefitted: false };
+  const sum = (row: readonly string[]): number =>
+    row.reduce((total, text, column) => total + fit(text, column), 0);
+  const cut = cells.slice(columnCount).every((cell) => cell === '') ? cells.slice(0, columnCount) : null;
+  const joined = realign(cells, columnCount, joint, fit);
+  // Joining must be the better fit by more than it costs.
+  if (cut !== null && (joined === null || sum(cut) >= sum(joined) - JOINT_PRICE))
+    return { cells: cut, isRefitted: false };
+  const last = Math.max(0, columnCount - 1);
+  return { cells: joined ?? [...cells.slice(0, last), cells.slice(last).join(joint)], isRefitted: true };
 }

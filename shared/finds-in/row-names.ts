@@ -4,6 +4,11 @@ import { answered, ask, type OpenRow, type Reading } from './reading.ts';
 
 const GREATEST = 100_000;
 
+/** "(212)", "ctx 212", "212." hold one context; "12.5", "-3", "212a" may not. */
+const PLAIN_CONTEXT = /^\p{L}*\.?\s*[([<#]*\s*\d+\s*[)\]>]*\.?$/u;
+const DAY =
+  /\d\s*-\s*(?:jan|feb|mar|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez)|^\d{1,2}[/.]\d{1,2}[/.]\d{2,4}$/i;
+
 const isWhole = (value: number): boolean => Number.isInteger(value) && value > 0 && value <= GREATEST;
 
 /**
@@ -18,9 +23,9 @@ export function readContext(reading: Reading, open: OpenRow, above: number | nul
   const groups = isFormula(written) ? [] : (written.match(/\d+/g) ?? []).map(Number).filter(isWhole);
   const [first] = groups;
   const fromAbove = above === null ? [] : [{ value: String(above), label: words.rowAbove(String(above)) }];
-  // "12.5" or "-3" is no context number, but "(212)", "ctx 212" and "212." are.
-  const isPlain = groups.length === 1 && !/\d[.,]\d|^-\d/.test(written);
-  if (first === undefined) {
+  const isPlain = groups.length === 1 && PLAIN_CONTEXT.test(written);
+  // "03-Apr" was 3-4 before a spreadsheet took it for a day: neither number is the context for certain.
+  if (first === undefined || DAY.test(written)) {
     const asked = isFormula(written) ? words.formula('context', written) : words.contextUnclear(written);
     ask(open, 'context', {
       reason: isFormula(written) ? 'formula' : 'number-unclear',

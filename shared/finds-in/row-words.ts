@@ -9,7 +9,7 @@ import type { UsualType } from './read-words.ts';
 const MOST_PROPOSALS = 6;
 
 /** True for a value the vocabulary has. */
-export function isValue(reading: Reading, field: WordField, id: string): boolean {
+function isValue(reading: Reading, field: WordField, id: string): boolean {
   const looked = reading.lookUps[field](id);
   return looked.sure === 'yes' && looked.ids[0] === id;
 }

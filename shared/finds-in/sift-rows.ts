@@ -25,10 +25,14 @@ export function leftOut(
   const filled = cells.filter((cell) => cell !== '');
   const [first, second] = filled;
   if (first === undefined) return words.blank();
+  // A ruled line, as in a table of plain text.
+  if (second !== undefined && filled.every((cell) => /^[\s:=_-]+$/.test(cell))) return words.blank();
   const object = columnsOf('object-type')
     .map((index) => cells[index] ?? '')
     .join('');
-  if (totals.has(plain(first)) && (object === '' || totals.has(plain(object)))) return words.totals();
+  const opens = plain(first).replace(/(?:-?\d+)+$/, '');
+  if (totals.has(opens) && (object === '' || object === first || totals.has(plain(object))))
+    return words.totals();
   const again = filled.filter((cell) => header.names.has(cell.toLowerCase())).length;
   if (again > 1 && again * 2 > filled.length) return words.namesAgain();
   const objectColumns = columnsOf('object-type');

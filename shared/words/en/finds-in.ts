@@ -140,6 +140,8 @@ export const findsInWords = {
         return `its name is near ${quoted(why.word ?? '')}`;
       case 'values':
         return `${Math.round((why.share ?? 0) * 100)} in 100 of its cells are words we know`;
+      case 'place':
+        return 'by its place among the numbers: no name says so';
       case 'taken':
         return `not used: column ${quoted(why.by ?? '')} holds the same`;
       case 'empty':

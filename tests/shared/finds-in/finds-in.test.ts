@@ -246,6 +246,67 @@ describe('lists of other shapes', () => {
     expect(finds[2]?.lengthMm).toBe(42);
   });
 
+  test('a last column without a name is a column, and its cells stay in the row', () => {
+    const { columns, rows, counts } = read(
+      NO_ANSWERS,
+      'SF,Context,Object\n1,12,flake,red\n2,12,flake,blue\n3,12,blade,red',
+    );
+    expect(columns.map(({ header, guess }) => [header, guess]).at(-1)).toEqual(['', null]);
+    expect(rows[0]?.cells).toEqual(['1', '12', 'flake', 'red']);
+    expect(counts).toMatchObject({ rows: 3, found: 3 });
+  });
+
+  test.each([
+    { name: 'without column names', head: '', from: 1 },
+    {
+      name: 'with column names in words we do not have',
+      head: 'Fyndnr,Kontext,Vikt,Sak,Ämne,Läng,Bredd,Tjock\n',
+      from: 2,
+    },
+  ])(
+    '$name the numbers are told by their place, and the guess is said to be little sure',
+    ({ head, from }) => {
+      const list = `${head}1,204,18,flake,flint,52,38,9\n2,205,7.7,blade,flint,68,19,6\n3,205,3.4,pin,bone,90,7,5`;
+      const { columns, rows, counts } = read(NO_ANSWERS, list);
+      expect(columns.map(({ guess }) => guess)).toEqual([
+        'small-find',
+        'context',
+        'mass-g',
+        'object-type',
+        'material',
+        'length-mm',
+        'width-mm',
+        'thickness-mm',
+      ]);
+      expect(
+        columns
+          .filter(({ guess }) => guess !== 'object-type' && guess !== 'material')
+          .every(({ sureness }) => sureness < 0.8),
+      ).toBe(true);
+      expect(rows[0]).toMatchObject({
+        row: from,
+        find: { smallFind: 1, context: 204, lengthMm: 52, widthMm: 38, thicknessMm: 9, massG: 18 },
+      });
+      expect(counts).toMatchObject({ rows: 3, found: 3 });
+    },
+  );
+
+  test.each([
+    { written: '03-Apr', taken: null },
+    { written: '12/13', taken: '12' },
+    { written: '212a', taken: '212' },
+    { written: '12.5', taken: '12' },
+  ])('"$written" is no one context, and it is asked', ({ written, taken }) => {
+    const { questions } = read(NO_ANSWERS, `SF,Context,Object\n1,11,flake\n2,${written},flake`);
+    expect(questions).toMatchObject([
+      { row: 3, field: 'context', reason: 'number-unclear', received: written, taken },
+    ]);
+  });
+
+  test.each(['(212)', '<212>', 'ctx 212', 'US212', '212.', '[212]'])('"%s" is context 212', (written) => {
+    expect(read(NO_ANSWERS, `SF,Context,Object\n1,${written},flake`).finds[0]?.context).toBe(212);
+  });
+
   test('a column of names of people is known and goes nowhere', () => {
     const { columns, finds } = read(NO_ANSWERS, 'SF,Context,Object,Found by\n1,12,flake,J. Nobody');
     expect(columns.at(-1)?.guess).toBe('person');
