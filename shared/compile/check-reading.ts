@@ -33,7 +33,7 @@ export function readingCautions(words: LessonWords, library: Library): readonly 
   const targets = library.bands
     .filter(({ band }) => words.bands.includes(band))
     .map(({ band }) => readingTarget(library, band));
-  return hardReading(words.passages, targets, tradeWords(library.vocabulary)).map((hard) =>
+  return hardReading(words.passages, targets, tradeWords(library)).map((hard) =>
     problemAt(words.source, hard, { code: 'reading-hard', grade: 'caution', ...wordsOf(hard) }),
   );
 }

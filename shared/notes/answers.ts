@@ -17,13 +17,38 @@ export function unscoredBlocks(sheet: Sheet): readonly NotesBlock[] | null {
 
 /** The blocks of a sheet that holds answers; null for every other sheet. */
 function answerBlocks(sheet: Sheet): readonly NotesBlock[] | null {
-  if (sheet.part === 'answers') return findAnswers(sheet);
-  if (sheet.part === 'step-answers') return stepAnswers(sheet);
-  if (sheet.part === 'compare-answers') return compareBlocks(sheet);
-  if (sheet.part === 'chain-answer') return chainBlocks(sheet);
-  if (sheet.part === 'class-answer') return classBlocks(sheet);
-  if (sheet.part === 'estimate-answer') return estimateBlocks(sheet);
-  return unscoredBlocks(sheet);
+  switch (sheet.part) {
+    case 'answers':
+      return findAnswers(sheet);
+    case 'step-answers':
+      return stepAnswers(sheet);
+    case 'compare-answers':
+      return compareBlocks(sheet);
+    case 'chain-answer':
+      return chainBlocks(sheet);
+    case 'class-answer':
+      return classBlocks(sheet);
+    case 'estimate-answer':
+      return estimateBlocks(sheet);
+    case 'handle-notes':
+    case 'talk-notes':
+      return unscoredBlocks(sheet);
+    case 'cards':
+    case 'compare-sheet':
+    case 'estimate-sheet':
+    case 'estimate-tally':
+    case 'handle-sheet':
+    case 'ledger':
+    case 'pupil-sheet':
+    case 'step-cards':
+    case 'step-line':
+    case 'talk-sheet':
+    case 'trader-cards':
+    case 'want-cards':
+      return null;
+    default:
+      return sheet satisfies never;
+  }
 }
 
 /** Each activity's answers with their reasons, in the order of the lesson. */

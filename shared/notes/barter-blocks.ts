@@ -17,6 +17,7 @@ function talkBlocks(): readonly NotesBlock[] {
       block: 'table',
       heads: [barterPaper.talkRule, barterPaper.talkFrom],
       rows: talk.rules.map(({ rule, source }) => [cell(rule), cell(source)]),
+      isNameWide: true,
     },
   ];
 }

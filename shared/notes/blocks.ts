@@ -27,6 +27,8 @@ export type NotesBlock =
       readonly rows: readonly (readonly NotesCell[])[];
       /** Which columns are narrow: figures, times. */
       readonly narrow?: readonly number[];
+      /** The first column holds most of the text. */
+      readonly isNameWide?: true;
     }
   | {
       readonly block: 'pit';

@@ -32,7 +32,13 @@ export function claimsSection({ claims }: Plan): readonly NotesSection[] {
       title: words.claimsTitle,
       blocks: [
         text(words.claimsLead),
-        { block: 'table', heads: [words.claimsOutcome, words.claimsGrade, words.claimsWhere], rows },
+        {
+          block: 'table',
+          heads: [words.claimsOutcome, words.claimsGrade, words.claimsWhere],
+          rows,
+          narrow: [1],
+          isNameWide: true,
+        },
       ],
     },
   ];

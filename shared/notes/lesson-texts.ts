@@ -55,7 +55,7 @@ export function textsBefore(activity: Activity): readonly string[] {
 }
 
 /** What the record adds: answers and reasons, and the names and materials of the things shown. */
-export function textsAfter(activity: Activity, vocabulary: Vocabulary): readonly string[] {
+function textsAfter(activity: Activity, vocabulary: Vocabulary): readonly string[] {
   const sheets = sheetsOf(activity).filter(({ part }) => AFTER.test(part));
   const finds = shownFinds(activity);
   const shown = new Set(finds.flatMap(({ objectType, material }) => [objectType, material]));

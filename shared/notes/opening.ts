@@ -6,7 +6,7 @@ import { CLASS_SIZES, lessonSafety } from '../telling/lesson-safety.ts';
 import { notesLine } from '../telling/notes-line.ts';
 import { becauseSentence } from '../words/en/safety.ts';
 import { catalogues, say } from '../words/index.ts';
-import { cell, heading, list, quiet, text, type NotesBlock, type NotesSection } from './blocks.ts';
+import { heading, list, quiet, text, type NotesBlock, type NotesSection } from './blocks.ts';
 import type { ChosenRows } from './choose-rows.ts';
 
 const { site, notes: words } = catalogues.en;
@@ -49,10 +49,10 @@ export function kitSection(plan: Plan, library: Library, kit: ChosenRows['kit'])
   const papers = [...(hasCards ? [site.cards] : []), site.pupilSheet, site.answers]
     .map((name) => name.toLowerCase())
     .join(', ');
-  const rows = CLASS_SIZES.map((pupils) => {
+  const least = CLASS_SIZES.map((pupils) => {
     const { adults } = lessonSafety(plan, library, pupils);
     const decided = adults.because.filter(({ rule }) => rule === 'decided').map(becauseSentence);
-    return [cell(String(pupils)), cell(String(adults.totalAdults)), cell(decided.join(' '))];
+    return say(words.whoLine, { pupils, count: adults.totalAdults, because: decided.join(' ') });
   });
   return {
     id: 'kit',
@@ -60,12 +60,7 @@ export function kitSection(plan: Plan, library: Library, kit: ChosenRows['kit'])
     blocks: [
       list([say(words.papersToPrint, { papers }), ...kit.map((row) => row.text)]),
       heading(words.whoTitle),
-      {
-        block: 'table',
-        heads: [words.whoPupils, words.whoAdults, words.whoDecided],
-        rows,
-        narrow: [0, 1],
-      },
+      list(least),
       quiet(words.whoNote),
       ...stationBlocks(plan, library),
     ],

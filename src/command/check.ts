@@ -1,9 +1,16 @@
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { checkLesson } from '../../shared/compile/index.ts';
 import { hasErrors, type Problem, type ProblemCode } from '../../shared/lesson/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
-import { isDayFile, readDay, readFindsTable, readFramework } from '../../shared/library/index.ts';
+import {
+  isDayFile,
+  readDay,
+  readFindsTable,
+  readFramework,
+  readGlossary,
+  readNotes,
+} from '../../shared/library/index.ts';
 import { readFrameworkWords } from '../loaders/read-curricula.ts';
 import { readSiteFile } from '../loaders/read-site-file.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -16,7 +23,7 @@ const isFramework = (text: string): boolean => /^outcomes:/m.test(text);
 /** Problems of the library that would only show up in a lesson as a word nobody knows. */
 const CONSEQUENCES: readonly ProblemCode[] = ['site-unknown', 'claim-unknown'];
 
-/** Checks one file by what it is: a lesson, a site, a day or a framework (`.yaml`), or a finds table (`.csv`). */
+/** Checks one file by what it is: a lesson, a site, a day, a framework, the glossary or the notes (`.yaml`), or a finds table (`.csv`). */
 async function checkFile(
   file: string,
   named: string | undefined,
@@ -27,6 +34,14 @@ async function checkFile(
   const { library, problems } = await libraryFor(file, named, io);
   if (file.endsWith('.csv'))
     return { text, problems: readFindsTable(file, text, library.vocabulary, 'ASM').problems };
+  const sources = library.sources.map(({ id }) => id);
+  if (basename(file) === 'glossary.yaml')
+    return { text, problems: readGlossary(file, text, sources).problems };
+  if (basename(file) === 'notes.yaml') {
+    const words = library.glossary.map(({ word }) => word);
+    const { kinds } = await readFrameworkWords(dirname(file), join(io.home, 'content'));
+    return { text, problems: readNotes(file, text, { kinds, words, sources }).problems };
+  }
   if (file.endsWith('.yaml') || file.endsWith('.yml')) {
     if (isFramework(text)) {
       const folder = named ?? (await contentFor(file, io));

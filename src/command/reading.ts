@@ -23,7 +23,7 @@ export async function reading(argv: readonly string[], io: Io): Promise<ExitCode
   const text = await io.read(file);
   const { library } = await libraryFor(file, values.content, io);
   const target = readingTarget(library, band);
-  const report = readingReport(readPassages(text), target, tradeWords(library.vocabulary));
+  const report = readingReport(readPassages(text), target, tradeWords(library));
   const { counts, measures } = report;
   const lines = lineMap(text);
   const hard = report.hard.map(({ offset, text: words, why }) => {

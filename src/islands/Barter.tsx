@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useMemo, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { standing } from '../../shared/bartering/index.ts';
 import { say } from '../../shared/words/index.ts';
 import { openBarter } from '../stores/barter.ts';
@@ -16,6 +16,7 @@ import { Wants } from './Wants.tsx';
 /** A gathering on screen: go to someone, hear what they would like, swap, come home with the aim. */
 export function Barter({ lesson, activity, words, refusals, showsWorking, showsViews }: BarterProps) {
   const store = useMemo(() => openBarter(lesson, activity), [lesson, activity.id]);
+  useLayoutEffect(() => store.pickUp(), [store]);
   const table = useStore(store.$table);
   const root = useRef<HTMLDivElement>(null);
   const moves = useBarterMoves({ root, store, table, activity, words, refusals });

@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { CLASS_SIZES } from '../../shared/bartering/index.ts';
 import { say } from '../../shared/words/index.ts';
 import { openClass } from '../stores/barter-class.ts';
@@ -12,6 +12,7 @@ import { Hands } from './Hands.tsx';
 /** A gathering of the whole class: deal the cards for those who are there, then count what each gained. */
 export function BarterClass({ lesson, activity, words, showsWorking }: ClassProps) {
   const store = useMemo(() => openClass(lesson, activity), [lesson, activity.id]);
+  useLayoutEffect(() => store.pickUp(), [store]);
   const table = useStore(store.$table);
   const root = useRef<HTMLDivElement>(null);
   const [said, setSaid] = useState('');

@@ -1,5 +1,5 @@
 import { useStore } from '@nanostores/preact';
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { scoreEstimate } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import { estimatePlayOf, openEstimate } from '../stores/estimate.ts';
@@ -14,6 +14,7 @@ import { Levers } from './Levers.tsx';
 export function Estimate(props: EstimateProps) {
   const { lesson, activity, words } = props;
   const store = useMemo(() => openEstimate(lesson, activity), [lesson, activity.id]);
+  useLayoutEffect(() => store.pickUp(), [store]);
   const table = useStore(store.$table);
   const [said, setSaid] = useState('');
   const root = useRef<HTMLDivElement>(null);

@@ -21,6 +21,8 @@ export interface ClassTable extends z.infer<typeof stored> {
 
 export interface ClassStore {
   readonly $table: ReadableAtom<ClassTable>;
+  /** Goes on from what was kept on this device: after the page's own markup has been taken over as it was drawn. */
+  readonly pickUp: () => void;
   readonly want: (pupils: number) => void;
   readonly dealCards: () => void;
   readonly countHands: (gain: number, hands: number) => void;
@@ -31,21 +33,15 @@ export interface ClassStore {
 const within = (pupils: number): number =>
   Math.min(Math.max(Math.round(pupils) || CLASS_SIZES.least, CLASS_SIZES.least), CLASS_SIZES.most);
 
-/** Opens a class's gathering as it was left on this device. */
+/** Opens a class's gathering, untouched: `pickUp` goes on from what was kept on this device. */
 export function openClass(lesson: string, activity: ClassActivity): ClassStore {
-  const kept = recall(lesson, activity.id, stored);
   const dealOf = (pupils: number): ClassDeal =>
     pupils === activity.deal.cards.length ? activity.deal : dealFor(activity, pupils);
-  const pupils = within(kept?.pupils ?? activity.deal.cards.length);
-  const $table = atom<ClassTable>({
-    gains: {},
-    isRead: false,
-    ...kept,
-    pupils,
-    wanted: pupils,
-    deal: dealOf(pupils),
-    isKept: true,
-  });
+  const tableOf = (kept: z.infer<typeof stored>): ClassTable => {
+    const pupils = within(kept.pupils);
+    return { ...kept, pupils, wanted: pupils, deal: dealOf(pupils), isKept: true };
+  };
+  const $table = atom<ClassTable>(tableOf({ pupils: activity.deal.cards.length, gains: {}, isRead: false }));
   const change = (next: Partial<ClassTable>): void => {
     const table = { ...$table.get(), ...next };
     const isKept = keep(lesson, activity.id, {
@@ -61,9 +57,13 @@ export function openClass(lesson: string, activity: ClassActivity): ClassStore {
     const hasHands = Object.values(gains).some((hands) => hands > 0);
     noteProgress(activity.id, isRead ? 1 : hasHands ? 0.5 : 0);
   };
-  tell();
   return {
     $table,
+    pickUp: () => {
+      const kept = recall(lesson, activity.id, stored);
+      if (kept !== null) $table.set(tableOf(kept));
+      tell();
+    },
     want: (wanted) => change({ wanted }),
     dealCards: () => {
       const wanted = within($table.get().wanted);

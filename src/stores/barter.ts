@@ -34,6 +34,8 @@ export type Side = 'give' | 'take';
 /** The table of one gathering and everything that may be done at it. */
 export interface BarterStore {
   readonly $table: ReadableAtom<BarterTable>;
+  /** Goes on from what was kept on this device: after the page's own markup has been taken over as it was drawn. */
+  readonly pickUp: () => void;
   readonly goTo: (trader: string) => void;
   readonly leave: () => void;
   readonly ask: (trader: string) => void;
@@ -62,18 +64,10 @@ const fresh: BarterTable = {
   isKept: true,
 };
 
-/** Opens a gathering as it was left on this device; swaps that a changed lesson no longer allows are left out. */
+/** Opens a gathering, untouched: `pickUp` goes on from what was kept on this device. */
 export function openBarter(lesson: string, activity: GatheringActivity): BarterStore {
   const { world, par } = activity;
-  const kept = recall(lesson, activity.id, stored);
-  const told = replay(world, kept?.swaps ?? []).told;
-  const swaps = kept?.swaps.filter((_, index) => told[index]?.refusal === null) ?? [];
-  const $table = atom<BarterTable>({
-    ...fresh,
-    ...kept,
-    swaps,
-    isRead: (kept?.isRead ?? false) && swaps.length > 0,
-  });
+  const $table = atom<BarterTable>(fresh);
 
   const tell = (): void => {
     const table = $table.get();
@@ -87,10 +81,20 @@ export function openBarter(lesson: string, activity: GatheringActivity): BarterS
     $table.set({ ...table, isKept });
     tell();
   };
-  tell();
+  // Swaps that a changed lesson no longer allows are left out.
+  const pickUp = (): void => {
+    const kept = recall(lesson, activity.id, stored);
+    if (kept !== null) {
+      const { told } = replay(world, kept.swaps);
+      const swaps = kept.swaps.filter((_, index) => told[index]?.refusal === null);
+      $table.set({ ...fresh, ...kept, swaps, isRead: kept.isRead && swaps.length > 0 });
+    }
+    tell();
+  };
 
   return {
     $table,
+    pickUp,
     goTo: (trader) => change({ ...noOffer, with: trader, hands: {} }),
     leave: () => change(nobody),
     ask: (trader) => {

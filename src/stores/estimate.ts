@@ -31,6 +31,8 @@ export interface EstimateTable extends Stored {
 /** One estimate on this device and everything that may be done with it. */
 export interface EstimateStore {
   readonly $table: ReadableAtom<EstimateTable>;
+  /** Goes on from what was kept on this device: after the page's own markup has been taken over as it was drawn. */
+  readonly pickUp: () => void;
   readonly change: (next: Partial<Stored>) => void;
   readonly addNumber: (number: number) => void;
   readonly removeNumber: (index: number) => void;
@@ -106,15 +108,10 @@ function fitting(activity: EstimateActivity, state: Stored): Partial<Stored> {
   };
 }
 
-/** Opens an estimate as it was left on this device. */
+/** Opens an estimate, empty: `pickUp` goes on from what was kept on this device. */
 export function openEstimate(lesson: string, activity: EstimateActivity): EstimateStore {
   const empty = fresh(activity.asks[0]?.how ?? 'number', activity);
-  const before = recall(lesson, activity.id, stored);
-  const first: EstimateTable = before === null ? empty : { ...empty, ...fitting(activity, before) };
-  // What can no longer be scored cannot have been read.
-  const $table = atom<EstimateTable>(
-    estimatePlayOf(activity, first) === null ? { ...first, isRead: false } : first,
-  );
+  const $table = atom<EstimateTable>(empty);
   const tell = (): void => {
     const table = $table.get();
     const half = estimatePlayOf(activity, table) === null ? 0 : 0.5;
@@ -125,9 +122,17 @@ export function openEstimate(lesson: string, activity: EstimateActivity): Estima
     $table.set({ ...state, isKept: keep(lesson, activity.id, state) });
     tell();
   };
-  tell();
   return {
     $table,
+    pickUp: () => {
+      const before = recall(lesson, activity.id, stored);
+      if (before !== null) {
+        const first: EstimateTable = { ...empty, ...fitting(activity, before) };
+        // What can no longer be scored cannot have been read.
+        $table.set(estimatePlayOf(activity, first) === null ? { ...first, isRead: false } : first);
+      }
+      tell();
+    },
     change,
     addNumber: (number) => change({ numbers: [...$table.get().numbers, number].slice(-MOST_NUMBERS) }),
     removeNumber: (index) => change({ numbers: $table.get().numbers.filter((_, place) => place !== index) }),

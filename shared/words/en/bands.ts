@@ -10,6 +10,7 @@ export const bands = {
   asChoose: 'Choose among comparisons.',
   asNumber: 'Say a number.',
   asInterval: 'Say a least and a most.',
+  inActivity: '{title} – {line}',
   asMany: 'More than one way to answer.',
   workingShown: 'The working behind a score can be opened.',
   workingHidden: 'Counts, without the working behind a score.',

@@ -34,6 +34,12 @@ export const help = {
   offlineTitle: 'Without a signal',
   offlineText:
     'Open the site once with a signal and wait a few seconds. After that every lesson and every paper works without one, on that device.',
+  notesTitle: 'Teacher notes',
+  notesText:
+    'They are made from the lesson and from content/notes.yaml. Under notes in the head you can leave rows of ours out by their id, put your own in their place (the same id), or add more: kit, talk (ask, argue), misconceptions (thought, reply), adaptations (for, do), each with its source. Rows of ours go with the kinds of activity and the words of content/glossary.yaml that the lesson uses.',
+  agesTitle: 'Several ages',
+  agesText:
+    'A lesson for several bands has a page for all of them together and one for each. The links at the head of an activity lead to the same activity for another age. What each age did is kept apart.',
   scoreTitle: 'What the score says',
   scoreText:
     'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right. An estimate is scored by ratio against the spread of the making model: the middle of the line, the widest range and always the same choice get 0.',

@@ -73,7 +73,7 @@ describe('a sentence that is long for a band', () => {
       cautionsOf(lessonOf(`They ${'dug '.repeat(12)}${word} down.`, '[7-9]'))[0]?.mend;
     expect(of('extraordinary')).toContain('a shorter word for "extraordinary"');
     expect(of('Extraordinary')).not.toContain('a shorter word');
-    expect(tradeWords(demoLibrary.vocabulary)).toContain('hammerstone');
+    expect(tradeWords(demoLibrary)).toContain('hammerstone');
     expect(of('hammerstone')).not.toContain('a shorter word');
   });
 
