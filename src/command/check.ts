@@ -23,7 +23,7 @@ const isFramework = (text: string): boolean => /^outcomes:/m.test(text);
 /** Problems of the library that would only show up in a lesson as a word nobody knows. */
 const CONSEQUENCES: readonly ProblemCode[] = ['site-unknown', 'claim-unknown'];
 
-/** Checks one file by what it is: a lesson, a site, a day, a framework, the glossary or the notes (`.yaml`), or a finds table (`.csv`). */
+/** Checks one file by what it is: a lesson, a site, a day, a framework, the glossary or the notes (`.yaml`), a finds table (`.csv`). */
 async function checkFile(
   file: string,
   named: string | undefined,
