@@ -2,6 +2,14 @@ export { bandPlan } from './band-plan.ts';
 export { checkLesson } from './check-lesson.ts';
 export { readingTarget } from './check-reading.ts';
 export { compileLesson, type CompiledLesson } from './compile-lesson.ts';
+export {
+  dayMoments,
+  daySetting,
+  plainStations,
+  strictestMoment,
+  type DayAsked,
+  type DayMoment,
+} from './day-adults.ts';
 export { handlingTables } from './handling-tables.ts';
 export { lessonReport, lessonSetting } from './lesson-report.ts';
 export { stationCards, type StationCard } from './station-cards.ts';

@@ -59,6 +59,7 @@ export const notes = {
   byLeadFrom: 'the lead, from {source}',
   mark: '{status}: {number}',
   forAges: '{part}, {ages}',
+  wideTable: 'A wide table: move it sideways to see all of it',
   wordsSheet: 'Words',
   wordsOnPage: 'Words used here: {words}',
   wordsOurs: 'In our own sentences ({status}).',
