@@ -7,9 +7,11 @@ import { handleForBand } from './for-band.ts';
 import { handlePlay, type HandlePlay } from './play.ts';
 import { handleBlock, type HandleBlock } from './schema.ts';
 import { sampleHandling, tellHandling, type HandleTold } from './tell.ts';
+import { startHandle } from './starter.ts';
 
 export const handle: UnscoredKind<HandleBlock, HandleActivity, HandlePlay, HandleTold> = {
   isScored: false,
+  starter: startHandle,
   schema: handleBlock,
   playSchema: handlePlay,
   compile: compileHandle,

@@ -5,9 +5,11 @@ import { paperTalk } from './paper.ts';
 import { talkPlay, type TalkPlay } from './play.ts';
 import { talkBlock, type TalkBlock } from './schema.ts';
 import { sampleTalk, tellTalk, type TalkTold } from './tell.ts';
+import { startTalk } from './starter.ts';
 
 export const talk: UnscoredKind<TalkBlock, TalkActivity, TalkPlay, TalkTold> = {
   isScored: false,
+  starter: startTalk,
   schema: talkBlock,
   playSchema: talkPlay,
   compile: compileTalk,

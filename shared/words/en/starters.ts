@@ -1,0 +1,20 @@
+/** What stands in a block that has just been put in, until the lead writes their own. */
+export const starters = {
+  sortTitle: 'Which belong together?',
+  compareTitle: 'In both, or only in one?',
+  orderTitle: 'What came first?',
+  orderFirst: 'First this',
+  orderThen: 'Then this',
+  orderLast: 'This last',
+  orderWhy: 'Say why it cannot come sooner.',
+  estimateTitle: 'How long did it take?',
+  barterTitle: 'Come home with an axe',
+  handleTitle: 'What can your hands find out?',
+  talkTitle: 'What do you think?',
+  talkQuestion: 'Write a question that has no right answer.',
+  talkOne: 'Some archaeologists',
+  talkOneSays: 'Write what they argue.',
+  talkOther: 'Others',
+  talkOtherSays: 'Write what they argue against it.',
+  talkEvidence: 'Write what would change our mind, if it were found.',
+} as const;
