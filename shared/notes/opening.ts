@@ -1,4 +1,4 @@
-import { sheetsOf } from '../activities/index.ts';
+import { isScored, sheetsOf } from '../activities/index.ts';
 import { handlingTables, type Plan } from '../compile/index.ts';
 import type { Library } from '../library/index.ts';
 import { stationRule } from '../safety/index.ts';
