@@ -92,12 +92,15 @@ export function DraftPanel({ checker, sites, files, kinds, hasVisit, beginWith, 
               type="text"
               class="form-value"
               autocomplete="off"
-              placeholder={words.draftPinsHint}
+              aria-describedby="draft-pins"
               value={pins}
               onInput={({ currentTarget }) => {
                 setPins(currentTarget.value);
               }}
             />
+            <span class="small quiet" id="draft-pins">
+              {words.draftPinsHint}
+            </span>
           </label>
         </div>
         <Ticked
@@ -180,7 +183,7 @@ interface ShownProps extends Pick<Props, 'hasVisit' | 'beginWith' | 'replaceWith
 
 /** The draft with its reasons, and what becomes of it. */
 function DraftShown({ draft, hasVisit, beginWith, replaceWith }: ShownProps) {
-  const { text, reasons, lacking } = draft;
+  const { text, reasons, activities, lacking } = draft;
   return (
     <div class="draft-shown">
       {text !== null && (
@@ -214,13 +217,25 @@ function DraftShown({ draft, hasVisit, beginWith, replaceWith }: ShownProps) {
               {text}
             </pre>
           </details>
-          <details open>
+          <details open class="draft-why">
             <summary>{words.draftWhy}</summary>
             <ul class="prose-list small">
               {reasons.map((reason) => (
                 <li key={reason}>{reason}</li>
               ))}
             </ul>
+            {activities.map((activity) => (
+              <div key={activity.title}>
+                <p>
+                  <strong>{activity.title}</strong> {activity.summary}
+                </p>
+                <ul class="prose-list small">
+                  {activity.reasons.map((reason) => (
+                    <li key={reason}>{reason}</li>
+                  ))}
+                </ul>
+              </div>
+            ))}
           </details>
         </>
       )}

@@ -29,10 +29,11 @@ export function FindsInPanel({ checker, isOpened, take }: Props) {
   const [answers, setAnswers] = useState<Answers>(NO_ANSWERS);
   const [name, setName] = useState('');
   const [told, setTold] = useState('');
+  const [asked, setAsked] = useState(0);
   const read = useStore(checker.$finds);
   const called = name.trim() === '' ? words.siteDefault : name.trim();
   useEffect(() => {
-    if (isOpened && text.trim() !== '') checker.readFinds({ text, answers, name: called });
+    if (isOpened && text.trim() !== '') setAsked(checker.readFinds({ text, answers, name: called }));
   }, [checker, isOpened, text, answers, called]);
 
   const begin = (list: string): void => {
@@ -48,6 +49,8 @@ export function FindsInPanel({ checker, isOpened, take }: Props) {
     }
   };
   const list = text.trim() === '' ? null : read;
+  // Until the newest words have been read, the finds would be those of the words before.
+  const canTake = list !== null && list.number === asked && list.files.length > 0;
   return (
     <details class="finds-in">
       <summary>{words.title}</summary>
@@ -146,9 +149,9 @@ export function FindsInPanel({ checker, isOpened, take }: Props) {
               type="button"
               class="press"
               data-weight="main"
-              aria-disabled={list.files.length === 0}
+              aria-disabled={!canTake}
               onClick={() => {
-                if (list.files.length === 0) setTold(words.takeNone);
+                if (!canTake) setTold(words.takeNone);
                 else {
                   take(list.site, list.files);
                   setTold(say(words.taken, { site: called }));

@@ -37,7 +37,7 @@ const wayName = (shape: Shape): string =>
       : ways[shape.shape];
 
 /** A value by its shape: a line, a choice, a list, a group of keys, or one of several of these. */
-export function Value({ shape, value, place, label }: Props) {
+function Value({ shape, value, place, label }: Props) {
   switch (shape.shape) {
     case 'list':
       return <Items shape={shape} value={value} place={place} />;

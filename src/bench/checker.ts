@@ -29,7 +29,8 @@ export interface Checker {
   readonly page: (ask: Omit<CheckAsk, 'ask' | 'number' | 'page'>) => Promise<PackPart | null>;
   /** The newest reading of a finds list; null before the first. */
   readonly $finds: ReadableAtom<FindsRead | null>;
-  readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => void;
+  /** Reads a list; what it gives is the number that the answer will carry. */
+  readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
 }
 
@@ -104,6 +105,7 @@ export function createChecker(content: string): Checker {
       number += 1;
       lastFinds = number;
       post({ ask: 'finds-in', number, ...wanted });
+      return number;
     },
     draft: (wanted) =>
       new Promise((answer) => {

@@ -103,7 +103,13 @@ export interface Drafted {
   readonly answer: 'drafted';
   readonly number: number;
   readonly text: string | null;
+  /** Why the lesson as a whole is as it is. */
   readonly reasons: readonly string[];
+  readonly activities: readonly {
+    readonly title: string;
+    readonly summary: string;
+    readonly reasons: readonly string[];
+  }[];
   readonly lacking: readonly string[];
 }
 

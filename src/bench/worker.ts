@@ -6,6 +6,7 @@ import { packKey } from '../packs/pack-key.ts';
 import type { BenchContent } from './content.ts';
 import { offersOf } from './offers.ts';
 import { takeFinds } from './take-finds.ts';
+import { tellDraft } from './tell-draft.ts';
 import type { Answer, Ask, CheckAsk, DraftAsk, FindsAsk, PackPart } from './protocol.ts';
 
 // The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
@@ -100,8 +101,7 @@ function draft(ask: DraftAsk): void {
   if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
   const site = library?.sites.find(({ id }) => id === ask.site);
   if (library === null || site === undefined) return;
-  const { text, reasons, lacking } = draftVisit(library, site, ask.request);
-  say({ answer: 'drafted', number: ask.number, text, reasons, lacking });
+  say({ answer: 'drafted', number: ask.number, ...tellDraft(draftVisit(library, site, ask.request)) });
 }
 
 async function answer(ask: Ask): Promise<void> {

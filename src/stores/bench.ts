@@ -129,6 +129,8 @@ export function createBench(): BenchStore {
     begin: async (name, text, files = []) => {
       const visit = { id: crypto.randomUUID?.() ?? `${Date.now()}`, name, history: begin(text), files };
       await putOnBench(asKept(visit));
+      // Asked once there is something to lose; some browsers decide without a word, and none must.
+      if ('storage' in navigator) void navigator.storage.persist().catch(() => false);
       keepSoon();
       await keepNow();
     },

@@ -1,5 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import { expect, test } from './page-under-test.ts';
+import { expect, SIZES, test } from './page-under-test.ts';
 
 const LIST = 'tests/content/finds-in/finds-as-they-come.csv';
 
@@ -22,6 +22,13 @@ test('from a finds list as it comes to a drafted lesson, its page and its pack',
     );
   const first = await asked();
   expect(first).toBeGreaterThan(3);
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow, size.name).toBeLessThanOrEqual(0);
+  }
   // The first proposal of the first question that has one.
   await questions.locator('.press').first().click();
   await expect.poll(asked).toBeLessThan(first);

@@ -6,6 +6,7 @@ import { paperHandle } from './paper.ts';
 import { handleForBand } from './for-band.ts';
 import { handlePlay, type HandlePlay } from './play.ts';
 import { handleBlock, type HandleBlock } from './schema.ts';
+import { startHandle } from './starter.ts';
 import { sampleHandling, tellHandling, type HandleTold } from './tell.ts';
 import { startHandle } from './starter.ts';
 
@@ -13,6 +14,7 @@ export const handle: UnscoredKind<HandleBlock, HandleActivity, HandlePlay, Handl
   isScored: false,
   starter: startHandle,
   schema: handleBlock,
+  starter: startHandle,
   playSchema: handlePlay,
   compile: compileHandle,
   tell: tellHandling,

@@ -1,12 +1,12 @@
 import { starters } from '../../words/en/starters.ts';
 
-/** A talk to begin from: a question, two who argue and what would settle it, all to be written. */
+/** A talk to begin from: two voices and what would change our mind, all to be written by the lead. */
 export const startTalk = (): Readonly<Record<string, unknown>> => ({
   title: starters.talkTitle,
   question: starters.talkQuestion,
   voices: [
-    { who: starters.talkOne, says: starters.talkOneSays, source: 'common-practice' },
-    { who: starters.talkOther, says: starters.talkOtherSays, source: 'common-practice' },
+    { who: starters.talkWhoOne, says: starters.talkSaysOne, source: 'invented' },
+    { who: starters.talkWhoTwo, says: starters.talkSaysTwo, source: 'invented' },
   ],
   evidence: [starters.talkEvidence],
   minutes: 10,
