@@ -20,7 +20,7 @@ export {
   type Evidence,
   type JudgedClaim,
 } from './judge-claim.ts';
-export { listOutcomes, type ListedOutcome } from './list-outcomes.ts';
+export { listOutcomes, type AgeGroup } from './list-outcomes.ts';
 export { numberLimits, type NumberIdea, type NumberLimits } from './number-limits.ts';
 export { offerClaims } from './offer-claims.ts';
 export { bandsOf } from './steps.ts';

@@ -9,6 +9,8 @@ export interface ListedOutcome {
   readonly stage: string;
   /** Which of the framework's sources it comes from, counted from 1; 0 where the framework does not name it. */
   readonly sourceNumber: number;
+  /** The kinds of activity that show it, each once. */
+  readonly kinds: readonly string[];
   readonly lessons: readonly { readonly lesson: string; readonly grade: ClaimGrade }[];
 }
 
@@ -44,6 +46,7 @@ export function listOutcomes(
       outcome,
       stage: framework.stages.find(({ id }) => id === outcome.stage)?.label ?? outcome.stage,
       sourceNumber: framework.sources.findIndex(({ id }) => id === outcome.source.ref) + 1,
+      kinds: [...new Set(outcome.evidence.map(({ kind }) => kind))],
       lessons: lessons.flatMap(({ lesson, claims }) =>
         claims
           .filter((claim) => claim.fault === null && claim.outcome === outcome.id)

@@ -35,6 +35,8 @@ export interface DayStation {
   readonly adults: number;
   /** What one of those adults must be able to do. */
   readonly skill: string | null;
+  /** What it is in the words of the safety rules; left out where nobody says. */
+  readonly kind?: string;
   /** Things that have to stand there. */
   readonly kit: readonly string[];
   /** Printed sheets that each pupil takes there. */
@@ -78,6 +80,8 @@ export interface Day {
   /** Empty where the crew is not planned here. */
   readonly adults: readonly DayAdult[];
   readonly lunch: DayLunch | null;
+  /** Where the day is, in the words of the safety rules; left out where nobody says. */
+  readonly setting?: string;
   readonly fixed: readonly DayFixed[];
   /** Where groups come in and go out; null where that walk is not counted. */
   readonly gate: string | null;

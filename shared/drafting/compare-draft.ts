@@ -118,7 +118,7 @@ function draftPlaces(context: DraftContext, pits: readonly PitKinds[]): Drafted 
         place: 2,
         title: words.compareTitle(),
         minutes: Math.max(3, Math.ceil((kinds.length * limits.secondsPerFind) / 60) + 2),
-        lines: ['ask: places', `pits: [${first ?? ''}, ${second ?? ''}]`, `kinds: [${kinds.join(', ')}]`],
+        lines: ['ask: places', `pits: ${JSON.stringify([first, second])}`, `kinds: [${kinds.join(', ')}]`],
         merit: meritOf(parts),
         parts,
         finds: shown,
@@ -155,7 +155,7 @@ function draftChance(context: DraftContext, pits: readonly PitKinds[]): readonly
       place: 2,
       title: words.chanceTitle(),
       minutes: Math.min(minutes, 20),
-      lines: ['ask: chance', `pits: [${names.join(', ')}]`, 'by: jaccard'],
+      lines: ['ask: chance', `pits: ${JSON.stringify(names)}`, 'by: jaccard'],
       merit: meritOf(parts),
       parts,
       finds: context.finds

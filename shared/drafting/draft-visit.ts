@@ -2,7 +2,7 @@ import { kindNames } from '../activities/index.ts';
 import { derive, stream } from '../chance/index.ts';
 import { compileLesson } from '../compile/index.ts';
 import { offerClaims, type JudgedClaim } from '../curriculum/index.ts';
-import { hasErrors } from '../lesson/index.ts';
+import { hasErrors, type Problem } from '../lesson/index.ts';
 import { BANDS, youngest, type Library, type Site } from '../library/index.ts';
 import { draftingWords as words } from '../words/en/drafting.ts';
 import { chooseActivities, type Offer } from './choose-activities.ts';
@@ -42,21 +42,30 @@ function unfit(library: Library, { bands, minutes }: DraftRequest): string | nul
   return null;
 }
 
-/** Compiles a candidate alone: what it earns, or the first error that stands in its way. */
-function offerOf(
-  candidate: Candidate,
-  library: Library,
-  site: Site,
-  request: DraftRequest,
-): { readonly offer: Offer } | { readonly problem: string } {
+/** What a candidate comes to, compiled alone: what it earns, and the first problem there is with it. */
+interface Tried {
+  /** Null where the problem is an error. */
+  readonly offer: Offer | null;
+  readonly problem: Problem | null;
+}
+
+function tryOne(candidate: Candidate, library: Library, site: Site, request: DraftRequest): Tried {
   const text = writeLesson(request, site, [candidate], []);
   const { plan, problems, facts } = compileLesson(FILE, text, library, request.seed);
-  if (plan === null || facts === null) {
-    const first = problems.find(({ grade }) => grade === 'error');
-    return { problem: first === undefined ? '' : `${first.expected}; ${first.received}` };
-  }
+  const error = problems.find(({ grade }) => grade === 'error');
+  const problem = error ?? problems[0] ?? null;
+  if (plan === null || facts === null) return { offer: null, problem };
   const offered = offerClaims(library.curricula, facts, []).filter((claim) => counts(claim, request));
-  return { offer: { candidate, outcomes: new Set(offered.map(({ outcome }) => outcome)) } };
+  return { offer: { candidate, outcomes: new Set(offered.map(({ outcome }) => outcome)) }, problem };
+}
+
+/** Tries a candidate as it is, then plainer where that has a problem. */
+function tryBoth(candidate: Candidate, library: Library, site: Site, request: DraftRequest): Tried {
+  const first = tryOne(candidate, library, site, request);
+  const { plainer } = candidate;
+  if (first.problem === null || plainer === undefined) return first;
+  const second = tryOne({ ...candidate, lines: plainer }, library, site, request);
+  return second.offer === null ? first : second;
 }
 
 const counts = ({ known }: JudgedClaim, { subjects }: DraftRequest): boolean =>
@@ -124,6 +133,8 @@ export function* draftSteps(
   const of = kinds.length * 2 + 2;
   let done = 0;
   const offers: Offer[] = [];
+  /** What compiles, but not without a caution: only where nothing else is left. */
+  const doubted: Offer[] = [];
   for (const { kind, drafter } of kinds) {
     const drafting = drafter({ ...base, chance: derive(chance, kind) });
     let step = drafting.next();
@@ -136,14 +147,21 @@ export function* draftSteps(
     for (const drafted of step.value.candidates) {
       yield { done, of };
       const candidate: Candidate = { ...drafted, kind };
-      const compiled = offerOf(candidate, library, site, request);
-      if ('offer' in compiled) offers.push(compiled.offer);
-      else lacking.push(words.lackCompiles(candidate.title, compiled.problem));
+      const { offer, problem } = tryBoth(candidate, library, site, request);
+      if (offer !== null && problem === null) offers.push(offer);
+      else if (offer !== null) doubted.push(offer);
+      if (problem !== null)
+        lacking.push(words.lackCompiles(candidate.title, problem.expected, problem.received));
     }
     done += 1;
   }
   yield { done, of };
-  const chosen = chooseActivities(offers, minutesMost, pins, derive(chance, 'set'));
+  const chosen = chooseActivities(
+    offers.length > 0 ? offers : doubted,
+    minutesMost,
+    pins,
+    derive(chance, 'set'),
+  );
   if (chosen === null) return nothing([...lacking, words.lackAll()]);
   const activities = chosen.offers.map(({ candidate }) => candidate).toSorted((a, b) => a.place - b.place);
   const shown = new Set(activities.flatMap(({ finds: own }) => own));
@@ -159,7 +177,8 @@ export function* draftSteps(
   const text = writeLesson(request, site, activities, claims);
   const { problems } = compileLesson(FILE, text, library, request.seed);
   const error = problems.find(({ grade }) => grade === 'error');
-  if (hasErrors(problems)) return nothing([...lacking, words.lackCompiles(FILE, error?.received ?? '')]);
+  if (hasErrors(problems))
+    return nothing([...lacking, words.lackCompiles(FILE, error?.expected ?? '', error?.received ?? '')]);
   return {
     text,
     activities,

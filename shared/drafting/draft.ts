@@ -37,6 +37,8 @@ export interface Candidate {
   readonly place: number;
   /** The block's lines of YAML after its title, without minutes. */
   readonly lines: readonly string[];
+  /** Other lines, where those are more than the band can be asked. */
+  readonly plainer?: readonly string[];
   /** The weighted sum of its parts. */
   readonly merit: number;
   readonly parts: readonly MeritPart[];

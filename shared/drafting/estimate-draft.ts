@@ -39,18 +39,21 @@ export function* draftEstimate(context: DraftContext): Generator<void, Drafted, 
     { name: 'size', weight: 0.5, value: 1, told: words.size(lengthMm) },
     { name: 'whole', weight: 0.5, value: isWhole ? 1 : 0.6, told: words.whole(isWhole) },
   ];
+  const lines = [
+    `of: ${OF}`,
+    isWhole
+      ? `for: ${find.id}`
+      : `for: { find: ${find.id}, length-mm: ${lengthMm} } # ${words.wholeLength(find.lengthMm)}`,
+  ];
   return {
     candidates: [
       {
         place: 4,
         title: words.estimateTitle(),
         minutes,
-        lines: [
-          `of: ${OF}`,
-          isWhole
-            ? `for: ${find.id}`
-            : `for: { find: ${find.id}, length-mm: ${lengthMm} } # ${words.wholeLength(find.lengthMm)}`,
-        ],
+        lines,
+        // What may be changed afterwards brings larger numbers.
+        plainer: [...lines, 'levers: []'],
         merit: meritOf(parts),
         parts,
         finds: [find.id],

@@ -31,8 +31,10 @@ export function writeLesson(
           ),
         ]),
   ];
-  const body = activities.flatMap((activity, index) =>
-    index === 0 ? [block(activity)] : [words.between(), block(activity)],
-  );
+  // Two of a kind in a row are spoken of once.
+  const body = activities.flatMap((activity, index) => {
+    const said = activities[index - 1]?.kind === activity.kind ? undefined : words.before[activity.kind];
+    return [...(said === undefined ? [] : [said]), block(activity)];
+  });
   return `---\n${head.join('\n')}\n---\n${[words.opening(), ...body, words.closing()].join('\n\n')}\n`;
 }

@@ -49,7 +49,7 @@ export function writeSite(head: SiteHead, finds: readonly Find[]): string {
     const fills = [...contexts].toSorted((a, b) => a - b);
     const cut = Math.max(1, (fills[0] ?? 1) - 1);
     return [
-      `- id: ${pit}`,
+      `- id: ${text(pit)}`,
       `  cut: ${cut}`,
       `  centre: {east-m: ${index * APART_M}, north-m: 0}`,
       '  top-level-m-od: 0',

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { SETTINGS, STATION_KINDS } from '../safety/index.ts';
 import { STATUSES } from './status.ts';
 
 const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'a time such as "09:30"');
@@ -34,6 +35,10 @@ const station = z.strictObject({
     .optional()
     .describe('Adults of the day it takes while a group is there; 1 where nothing is said'),
   skill: z.string().optional().describe('What one of those adults must be able to do'),
+  kind: z
+    .enum(STATION_KINDS)
+    .optional()
+    .describe('What it is to the safety rules, for the adults it takes; a table where nothing is said'),
   kit: z.array(z.string()).max(40).optional().describe('What has to stand there'),
   sheets: z.int().min(0).max(20).optional().describe('Printed sheets each pupil takes there'),
 });
@@ -70,6 +75,7 @@ export const dayFile = z.strictObject({
     .optional()
     .describe('The slots lunch may be in, how many can sit at once, and where'),
   gate: z.string().optional().describe('Where groups come in and go out; that walk is then counted'),
+  setting: z.enum(SETTINGS).optional().describe('Where the day is, to the safety rules'),
   walking: z
     .array(z.strictObject({ from: z.string(), to: z.string(), minutes: z.int().min(0).max(120) }))
     .optional()

@@ -145,6 +145,7 @@ export function readDay(file: string, text: string): ReadFile<Day> {
       fromYears: station['from-age'] ?? 0,
       adults: station.adults ?? 1,
       skill: station.skill ?? null,
+      ...(station.kind === undefined ? {} : { kind: station.kind }),
       kit: station.kit ?? [],
       sheetsEach: station.sheets ?? 0,
     })),
@@ -167,6 +168,7 @@ export function readDay(file: string, text: string): ReadFile<Day> {
       return { group: Object.keys(said.groups).indexOf(group), slot: slot - 1, at: there };
     }),
     gate: said.gate ?? null,
+    ...(said.setting === undefined ? {} : { setting: said.setting }),
     places,
     walkMinutes,
     mayWalkLate: said['late-walks'] ?? false,

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { CLAIM_GRADES, type Framework, type Outcome } from '../curriculum/index.ts';
+import { CLAIM_GRADES, foldCode, type Framework, type Outcome } from '../curriculum/index.ts';
 import type { Fault } from '../lesson/problem.ts';
 import { nearest } from '../lesson/nearest.ts';
 import { shapeWords } from '../words/en/problems.ts';
@@ -79,10 +79,23 @@ function crossFaults(framework: Framework, known: FrameworkWords): readonly Faul
   const stages = framework.stages.map(({ id }) => id);
   const sources = framework.sources.map(({ id }) => id);
   const seen = new Set<string>();
-  return framework.outcomes.flatMap((row, index) => {
+  const ages = framework.stages.flatMap(({ from, to }, index): readonly Fault[] =>
+    from < to
+      ? []
+      : [
+          {
+            code: 'value-unfit',
+            grade: 'error',
+            path: ['stages', index, 'to'],
+            ...frameworkWords.ages(from, to),
+          },
+        ],
+  );
+  const rows = framework.outcomes.flatMap((row, index) => {
     const path = ['outcomes', index];
-    const isRepeated = seen.has(row.id);
-    seen.add(row.id);
+    // As claims look it up: hyphens and capitals do not tell two ids apart.
+    const isRepeated = seen.has(foldCode(row.id));
+    seen.add(foldCode(row.id));
     return [
       ...(isRepeated
         ? [
@@ -102,6 +115,7 @@ function crossFaults(framework: Framework, known: FrameworkWords): readonly Faul
       ]),
     ];
   });
+  return [...ages, ...rows];
 }
 
 /** Reads a framework file: the product's own, or one a lead adds. */

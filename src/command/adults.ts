@@ -4,12 +4,13 @@ import { readSituation, youngestAge } from '../../shared/library/index.ts';
 import {
   plainSituation,
   safetyReport,
-  SETTINGS,
   type SafetyReport,
   type SafetyRules,
   type Situation,
 } from '../../shared/safety/index.ts';
 import { becauseSentence, safetyWords } from '../../shared/words/en/safety.ts';
+import { adultsOfDay } from './adults-day.ts';
+import { askedRatios } from './asked-ratios.ts';
 import type { ExitCode, Io } from './io.ts';
 import { readPlan } from './lesson-group.ts';
 import { libraryFor } from './library-for.ts';
@@ -39,19 +40,10 @@ function groupOf(values: Values, plan: Plan, rules: SafetyRules): Situation | st
   if ((values.ages !== undefined && ages === null) || age < 4 || oldest > 16 || oldest < age) {
     return safetyWords.agesUnfit(values.ages ?? '');
   }
-  const known = [...new Set(rules.ratios.map(({ framework }) => framework))];
-  const frameworks = (values.framework ?? ['england-visits']).flatMap((list) => list.split(','));
-  const stranger = frameworks.find((framework) => !known.includes(framework));
-  if (stranger !== undefined) return safetyWords.frameworkUnknown(stranger, known);
-  const hasLocal = /^[1-9]\d{0,2}$/.test(values.local ?? '');
-  if (frameworks.includes('local') && !hasLocal) return safetyWords.localUnfit();
-  const written = values.setting ?? lessonSetting(plan);
-  const setting = SETTINGS.find((each) => each === written);
-  if (setting === undefined) return safetyWords.settingUnknown(written, SETTINGS);
-  return {
-    ...plainSituation(Number(pupils), age, frameworks, setting),
-    localChildrenPerAdult: hasLocal ? Number(values.local) : null,
-  };
+  const asked = askedRatios(values, lessonSetting(plan), rules);
+  if (typeof asked === 'string') return asked;
+  const { frameworks, setting, localChildrenPerAdult } = asked;
+  return { ...plainSituation(Number(pupils), age, frameworks, setting), localChildrenPerAdult };
 }
 
 function show(report: SafetyReport, isJson: boolean, io: Io): ExitCode {
@@ -85,8 +77,8 @@ function show(report: SafetyReport, isJson: boolean, io: Io): ExitCode {
 }
 
 /**
- * `adults FILE --pupils N [--ages A-B] [--framework ID]… [--json]`, `adults --situation FILE.yaml [--json]`: how many
- * adults, and why. A refusal is an answer, not an error of the command.
+ * `adults FILE --pupils N [--ages A-B] [--framework ID]… [--json]`, `adults DAY.yaml [--framework ID]… [--json]`,
+ * `adults --situation FILE.yaml [--json]`: how many adults, and why. A refusal is an answer, not an error of the command.
  */
 export async function adults(argv: readonly string[], io: Io): Promise<ExitCode> {
   const { values, positionals } = parseArgs({ args: [...argv], allowPositionals: true, options });
@@ -99,12 +91,15 @@ export async function adults(argv: readonly string[], io: Io): Promise<ExitCode>
     for (const problem of read.problems) io.complain(showProblem(problem, source));
     return read.value === null ? 1 : show(safetyReport(library.safety, read.value), isJson, io);
   }
-  if (file === undefined || values.pupils === undefined) {
-    io.complain(safetyWords.adultsNeeds());
+  if (file !== undefined && /\.ya?ml$/.test(file)) {
+    const { library } = await libraryFor(file, values.content, io);
+    const asked = askedRatios(values, 'outdoors', library.safety);
+    if (typeof asked !== 'string') return adultsOfDay(file, library.safety, asked, isJson, io);
+    io.complain(asked);
     return 2;
   }
-  if (/\.ya?ml$/.test(file)) {
-    io.complain(safetyWords.noDays(file));
+  if (file === undefined || values.pupils === undefined) {
+    io.complain(safetyWords.adultsNeeds());
     return 2;
   }
   const read = await readPlan(file, values.content, io);

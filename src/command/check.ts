@@ -1,16 +1,29 @@
 import { basename, dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { checkLesson } from '../../shared/compile/index.ts';
-import { hasErrors, type Problem } from '../../shared/lesson/index.ts';
+import { hasErrors, type Problem, type ProblemCode } from '../../shared/lesson/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
-import { isDayFile, readDay, readFindsTable, readGlossary, readNotes } from '../../shared/library/index.ts';
-import { readFrameworkWords } from '../loaders/read-curricula.ts';
+import {
+  isDayFile,
+  readDay,
+  readFindsTable,
+  readFramework,
+  readGlossary,
+  readNotes,
+} from '../../shared/library/index.ts';
+import { readFrameworkWords } from '../loaders/read-framework-words.ts';
 import { readSiteFile } from '../loaders/read-site-file.ts';
 import type { ExitCode, Io } from './io.ts';
-import { libraryFor } from './library-for.ts';
+import { contentFor, libraryFor } from './library-for.ts';
 import { showProblem } from './show-problem.ts';
 
-/** Checks one file by what it is: a lesson, a site, a day, the glossary or the notes (`.yaml`), or a finds table (`.csv`). */
+/** A framework file has a list of outcomes; a site has none. */
+const isFramework = (text: string): boolean => /^outcomes:/m.test(text);
+
+/** Problems of the library that would only show up in a lesson as a word nobody knows. */
+const CONSEQUENCES: readonly ProblemCode[] = ['site-unknown', 'claim-unknown'];
+
+/** Checks one file by what it is: a lesson, a site, a day, a framework, the glossary or the notes (`.yaml`), a finds table (`.csv`). */
 async function checkFile(
   file: string,
   named: string | undefined,
@@ -30,15 +43,19 @@ async function checkFile(
     return { text, problems: readNotes(file, text, { kinds, words, sources }).problems };
   }
   if (file.endsWith('.yaml') || file.endsWith('.yml')) {
+    if (isFramework(text)) {
+      const folder = named ?? (await contentFor(file, io));
+      const known = await readFrameworkWords(folder, join(io.home, 'content'));
+      return { text, problems: readFramework(file, text, known).problems };
+    }
     return { text, problems: (await readSiteFile(file, library.vocabulary)).problems };
   }
-  // A site that cannot be read would only show up as an unknown site.
   const compiled = checkLesson(file, text, library, 'check');
-  const isSiteLost = compiled.problems.some(({ code }) => code === 'site-unknown');
-  return { text, problems: isSiteLost ? [...problems, ...compiled.problems] : compiled.problems };
+  const isLost = compiled.problems.some(({ code }) => CONSEQUENCES.includes(code));
+  return { text, problems: isLost ? [...problems, ...compiled.problems] : compiled.problems };
 }
 
-/** `check FILE… [--json]`: the problems of lesson files, site files, day files and finds tables; 1 on any error. */
+/** `check FILE… [--json]`: the problems of lesson, site, day and framework files and finds tables; 1 on any error. */
 export async function check(argv: readonly string[], io: Io): Promise<ExitCode> {
   const { values, positionals } = parseArgs({
     args: [...argv],

@@ -81,7 +81,9 @@ export async function claims(argv: readonly string[], io: Io): Promise<ExitCode>
     return 2;
   }
   const text = await io.read(file);
-  const { library } = await libraryFor(file, values.content, io);
+  const { library, problems } = await libraryFor(file, values.content, io);
+  // An outcome may be unknown because its framework could not be read.
+  for (const problem of problems) io.complain(showProblem(problem, null));
   const compiled = compileLesson(file, text, library, basename(file, '.md'));
   const rows = rowsOf(compiled, library, values.offered === true);
   if (values.json === true) io.write(`${JSON.stringify(rows, null, 2)}\n`);

@@ -7,6 +7,7 @@ import { commandWords } from '../../shared/words/en/command.ts';
 import { readLessons } from '../loaders/read-lessons.ts';
 import type { ExitCode, Io } from './io.ts';
 import { libraryFor } from './library-for.ts';
+import { showProblem } from './show-problem.ts';
 
 /**
  * `coverage DIR [--framework ID] [--json]`: which outcomes the lessons of a folder meet, which lesson meets each, and
@@ -23,7 +24,8 @@ export async function coverage(argv: readonly string[], io: Io): Promise<ExitCod
     io.complain(commandWords.coverageNeeds());
     return 2;
   }
-  const { library } = await libraryFor(join(folder, 'any.md'), values.content, io);
+  const { library, problems } = await libraryFor(join(folder, 'any.md'), values.content, io);
+  for (const problem of problems) io.complain(showProblem(problem, null));
   const known = library.curricula.frameworks.map(({ id }) => id);
   if (values.framework !== undefined && !known.includes(values.framework)) {
     io.complain(claimReport.frameworkUnknown(values.framework, nearest(values.framework, known), known));

@@ -9,4 +9,6 @@ export interface PaperOf {
   readonly library: Library;
   /** No site around it: a file of its own has nothing to link to. */
   readonly isLoose?: boolean;
+  /** One part among those of a pack. */
+  readonly isInPack?: boolean;
 }

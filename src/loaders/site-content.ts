@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import type { Library } from '../../shared/library/index.ts';
+import { showProblem } from '../command/show-problem.ts';
 import { readLessons, type LoadedLesson } from './read-lessons.ts';
 import { readLibrary } from './read-library.ts';
 
@@ -9,7 +10,9 @@ export interface SiteContent {
 }
 
 async function load(folder: string): Promise<SiteContent> {
-  const { library } = await readLibrary(folder, 'content');
+  const { library, problems } = await readLibrary(folder, 'content');
+  // What is left out of a build is told in its log, at its place.
+  for (const problem of problems) process.stderr.write(showProblem(problem, null));
   return { library, lessons: await readLessons(join(folder, 'lessons'), library) };
 }
 

@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { demoLibrary } from '../demo.ts';
 import { newFolder, runPitlore } from './run-pitlore.ts';
 
 const LESSON = 'content/lessons/who-made-this.md';
@@ -98,4 +99,57 @@ test('a lesson that states stations: the verbs count them, and a refused one is 
   const { code, out, err } = runPitlore(['adults', file, '--pupils', '9', '--content', 'content']);
   expect({ code, out }).toEqual({ code: 1, out: '' });
   expect(err).toContain('rule X01: children never knap');
+});
+
+test('a day: the strictest moment is told with its bells, and what each group asks for there', () => {
+  const file = 'content/days/class-morning.yaml';
+  const said = JSON.parse(runPitlore(['adults', file, '--json']).out);
+  const totals: readonly number[] = said.slots.map(({ totalAdults }: { totalAdults: number }) => totalAdults);
+  expect(said.slots).toHaveLength(6);
+  expect(said.strictest.totalAdults).toBe(Math.max(...totals));
+  expect(said.strictest.bells).toBe(said.slots[totals.indexOf(Math.max(...totals))].bells);
+  // Five groups of six, two adults each at least; the pit and the grinder have practitioners of their own.
+  expect(said.strictest).toMatchObject({ supervisors: 10, practitioners: 2, totalAdults: 12 });
+  const { code, out } = runPitlore(['adults', file]);
+  expect(code).toBe(0);
+  expect(out).toContain(`At least 12 adults at the strictest moment, ${said.strictest.bells}`);
+  expect(out).toContain('Local law and your employer’s policy come first');
+});
+
+test('a day that has no timetable gives no number', () => {
+  const file = join(newFolder(), 'day.yaml');
+  writeFileSync(
+    file,
+    'title: Too much\nstatus: invented\nslots: [{ from: "09:00", to: "09:20" }]\nmust-see: [pit, pots]\ngroups: { a: { name: A, pupils: 6, ages: 7-8, arrives: "09:00", leaves: "10:00" } }\nstations: { pit: { name: Pit, place: field, pupils: 9 }, pots: { name: Pots, place: field, pupils: 9, kind: blunt-handling } }\n',
+  );
+  const { code, out, err } = runPitlore(['adults', file]);
+  expect({ code, out }).toEqual({ code: 1, out: '' });
+  expect(err).toContain('see why with pitlore day');
+});
+
+test('a kind of station nobody knows is told at its place in a day', () => {
+  const file = join(newFolder(), 'day.yaml');
+  writeFileSync(
+    file,
+    'title: A day\nstatus: invented\nslots: [{ from: "09:00", to: "09:20" }]\ngroups: { a: { name: A, pupils: 6, ages: 7-8, arrives: "09:00", leaves: "10:00" } }\nstations: { pit: { name: Pit, place: field, pupils: 9, kind: blunt-handing } }\n',
+  );
+  const { code, err } = runPitlore(['adults', file]);
+  expect(code).toBe(1);
+  expect(err).toContain('day.yaml:5:');
+});
+
+test('the hazards of a situation in a file', () => {
+  const file = join(newFolder(), 'visit.yaml');
+  writeFileSync(
+    file,
+    'children: 10\nyoungest: 8\nframeworks: [england-visits]\nsetting: outdoors\nstations: [{ kind: pigment, childrenAtOnce: 10 }]\n',
+  );
+  const { code, out } = runPitlore(['hazards', '--situation', file, '--json']);
+  expect(code).toBe(0);
+  const rows: readonly { readonly id: string }[] = JSON.parse(out);
+  const hazard = demoLibrary.safety.hazards.find(({ arises }) => arises.stations.includes('pigment'));
+  expect(rows.map(({ id }) => id)).toContain(hazard?.id);
+  expect(rows.map(({ id }) => id)).not.toContain('flying-chips');
+  writeFileSync(file, 'childern: 10\n');
+  expect(runPitlore(['hazards', '--situation', file])).toMatchObject({ code: 1, out: '' });
 });

@@ -9,31 +9,25 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 /** No browser of this name: pages are written instead of PDF. Printing itself is held in tests/site/papers.spec.ts. */
 const WITHOUT_BROWSER = { CHROMIUM_PATH: join(folder, 'no-such-browser') };
-/** A build of all papers, on a machine that does other work. */
-const BUILD_MS = 120_000;
 const lesson = join(folder, 'stone-to-axe.md');
 writeFileSync(lesson, readFileSync(join(home, 'content/lessons/stone-to-axe.md')));
 
-test(
-  'a lesson outside the content folder, and no browser: whole pages, and the truth about it',
-  { timeout: BUILD_MS },
-  () => {
-    const ran = runPitlore(['papers', lesson, '--out', 'out', '--large'], folder, WITHOUT_BROWSER);
-    expect(ran.code).toBe(0);
-    expect(ran.err).toContain(`CHROMIUM_PATH names ${WITHOUT_BROWSER.CHROMIUM_PATH}, which cannot be run`);
-    const names = readdirSync(join(folder, 'out')).toSorted();
-    expect(names).toContain('stone-to-axe-print-pack-large.html');
-    expect(names).toContain('stone-to-axe-risk-assessment-large.html');
-    for (const name of names) {
-      const html = readFileSync(join(folder, 'out', name), 'utf8');
-      expect(ran.out).toContain(`${name}: ${Buffer.byteLength(html)} bytes`);
-      expect(html, name).toContain('Children never knap');
-      // Large print was asked for, and nothing is asked of a network or another file.
-      expect(html, name).toMatch(/<input[^>]* data-large[^>]* checked/);
-      expect(html, name).not.toMatch(/<script|<link|(?:src|href)="(?!#)|url\((?!["']?(?:data:|#))/);
-    }
-  },
-);
+test('a lesson outside the content folder, and no browser: whole pages, and the truth about it', () => {
+  const ran = runPitlore(['papers', lesson, '--out', 'out', '--large'], folder, WITHOUT_BROWSER);
+  expect(ran.code).toBe(0);
+  expect(ran.err).toContain(`CHROMIUM_PATH names ${WITHOUT_BROWSER.CHROMIUM_PATH}, which cannot be run`);
+  const names = readdirSync(join(folder, 'out')).toSorted();
+  expect(names).toContain('stone-to-axe-print-pack-large.html');
+  expect(names).toContain('stone-to-axe-risk-assessment-large.html');
+  for (const name of names) {
+    const html = readFileSync(join(folder, 'out', name), 'utf8');
+    expect(ran.out).toContain(`${name}: ${Buffer.byteLength(html)} bytes`);
+    expect(html, name).toContain('Children never knap');
+    // Large print was asked for, and nothing is asked of a network or another file.
+    expect(html, name).toMatch(/<input[^>]* data-large[^>]* checked/);
+    expect(html, name).not.toMatch(/<script|<link|(?:src|href)="(?!#)|url\((?!["']?(?:data:|#))/);
+  }
+});
 
 test('papers never writes over a file, and then writes nothing', () => {
   mkdirSync(join(folder, 'taken'));
@@ -56,7 +50,7 @@ test('a lesson with errors is told of and not printed', () => {
   expect(existsSync(join(folder, 'broken'))).toBe(false);
 });
 
-test('a program that is no browser is told of, and nothing is written', { timeout: BUILD_MS }, () => {
+test('a program that is no browser is told of, and nothing is written', () => {
   const { code, err } = runPitlore(['papers', lesson, '--out', 'none'], folder, {
     CHROMIUM_PATH: process.execPath,
   });

@@ -80,7 +80,7 @@ test('the picture says in words what it draws, every trial among them', async ({
   await readButton(estimate).click();
   const rows = estimate.locator('.picture-rows > li');
   await expect(rows.nth(0)).toContainText('You: 60 hours');
-  await expect(rows.nth(1)).toContainText('The model: 5.9 to 36 hours, middle 15.');
+  await expect(rows.nth(1)).toContainText('The model: 6 to 36 hours, middle 15.');
   await expect(rows).toHaveCount(2 + 7);
   await expect(rows.filter({ hasText: 'too little is told' })).toHaveCount(1);
   await estimate.getByText('How do we know?').click();

@@ -6,6 +6,8 @@ import { expect, ready, SIZES, test } from './page-under-test.ts';
 const pages = readdirSync('dist', { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('index.html') || file === '404.html')
   .map((file) => `/${file.replace(/index\.html$/, '')}`)
+  // A print pack is the papers of its lesson once more, and slow to walk: one stands for all.
+  .filter((path) => !path.endsWith('/print-pack/') || path.includes('/order-of-an-axe/'))
   .toSorted();
 
 test('the site has its pages', () => {

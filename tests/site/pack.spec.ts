@@ -145,6 +145,32 @@ for (const { lesson, island, around } of kinds)
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
   });
 
+test('answers are saved as a file that pitlore scores, without a name, and the safety is in the pack', async ({
+  opened,
+}) => {
+  const page = await opened(demo('who-made-this'));
+  await page.getByRole('button', { name: 'Save the answers as a file' }).click();
+  await expect(page.getByText('Read a record card first')).toBeVisible();
+  await sortByKeyboard(page);
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the answers as a file' }).click();
+  const plays = await (await download).path();
+  const plan = join(folder, 'plan.json');
+  const compiled = runPitlore(['compile', join(home, 'content/lessons/who-made-this.md')]);
+  writeFileSync(plan, compiled.out);
+  const scored = runPitlore(['score', plan, plays]);
+  expect(scored.code).toBe(0);
+  // Everything in one tray is what guessing gets.
+  expect(JSON.parse(scored.out)).toMatchObject([{ score: 0 }]);
+  expect(Object.keys((JSON.parse(readFileSync(plays, 'utf8')) as object[])[0] ?? {})).toEqual([
+    'activity',
+    'placed',
+  ]);
+  await page.getByText('Safety', { exact: true }).click();
+  await expect(page.locator('.pack-hazard').first()).toBeVisible();
+  await expect(page.getByText('Local law and your employer’s policy come first')).toBeVisible();
+});
+
 test('hostile words of a lesson are shown and do nothing', async ({ opened }) => {
   const title = `</script><script>alert(1)</script> <img src=x onerror=alert(2)>`;
   const lesson = join(folder, 'hostile.md');

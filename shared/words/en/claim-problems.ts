@@ -11,6 +11,11 @@ const either = (words: readonly string[]): string => words.join(', or ');
 
 /** What is said of a framework file. */
 export const frameworkWords = {
+  ages: (from: number, to: number): Sentences => ({
+    expected: `an age above ${from}, which the stage ends before`,
+    received: String(to),
+    mend: `write the age at which pupils leave the stage: "to: ${from + 1}" for a single year`,
+  }),
   repeated: (id: string): Sentences => ({
     expected: 'each outcome once',
     received: `${quoted(id)} a second time`,

@@ -36,7 +36,7 @@ export const commandWords = {
   failed: (verb: string, message: string): string => `${verb} stopped: ${message}`,
   help: (): string => `Pitlore: lesson files about real archaeology, made into activities.
 
-  pitlore check FILE…  [--json] [--content FOLDER]   the problems of lessons, site files and finds tables
+  pitlore check FILE…  [--json] [--content FOLDER]   the problems of lessons, sites, days, frameworks, finds tables
   pitlore compile FILE [--seed N] [--content FOLDER] the plan of a lesson, as JSON
   pitlore score PLAN.json PLAYS.json                 what each play comes to, with its working
   pitlore new NAME                                   a commented lesson to start from
@@ -49,8 +49,9 @@ export const commandWords = {
   pitlore swap WORLD.yaml                            whether a world of swaps can be solved, and in how few
   pitlore fair --pupils N --band B --seed S          cards for a class to trade with, and the best it could do
   pitlore adults FILE --pupils N [--ages A-B] [--framework ID] [--json]   adults a class needs at a lesson, and why
+  pitlore adults DAY.yaml [--framework ID] [--json]  the same for a day: its strictest moment, and which that is
   pitlore adults --situation FILE.yaml [--json]      the same for a visit described in a file
-  pitlore hazards FILE [--json]                      what a lesson commonly brings, and the usual controls
+  pitlore hazards FILE|--situation FILE.yaml [--json]   what a lesson or visit commonly brings, and the usual controls
   pitlore hours --length MM --width MM --thickness MM  how long an axe takes; hours --help for the rest
   pitlore reading FILE --band B [--json]             how hard it is to read, and where
   pitlore claims FILE [--offered] [--json]           the outcomes a lesson claims, earned or not, and those it could

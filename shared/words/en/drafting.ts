@@ -91,8 +91,8 @@ export const draftingWords = {
     `${quoted(kind)} is not drafted: which pieces lie on a tray, and what is worth arguing, is for you to write.`,
   lackPin: (id: string): string => `${id} is pinned, but no activity of this lesson can hold it.`,
   lackPinUnknown: (id: string): string => `${id} is pinned, but is no find of this site.`,
-  lackCompiles: (title: string, problem: string): string =>
-    `${quoted(title)} was drafted and left out: ${problem}.`,
+  lackCompiles: (title: string, expected: string, received: string): string =>
+    `${quoted(title)} was drafted and set aside: expected ${expected}; received ${received}.`,
   lackAll: (): string => 'Nothing can be made of these finds in this time.',
 
   // Reasons for the lesson as a whole.
@@ -116,7 +116,14 @@ export const draftingWords = {
     `A draft: ${many(activities, 'activity', 'activities')}${finds === 0 ? '' : `, made from ${many(finds, 'find', 'finds')}`}.`,
   opening: (): string =>
     'Long ago, people dug a pit and put things in it. Look at each thing before you say what it is.',
-  between: (): string => 'Say what you think, and how you know.',
+  /** Said before an activity, by its kind. */
+  before: {
+    sort: 'Take one find at a time. Which tray would you lay it in? How do you know?',
+    compare: 'Look from one pit to the other. What do you see in both?',
+    order: 'Grown-ups who knew how made these. We only look, talk and lay the cards.',
+    estimate: 'Nobody wrote down how long it took. Say what you think before you look.',
+    barter: 'There was no money then. How did people come by what they could not make?',
+  } as Readonly<Record<string, string>>,
   closing: (): string => 'Which find would you ask about first? What would you want to know?',
 } as const;
 
@@ -128,9 +135,9 @@ export const axeSteps = {
   join: {
     name: 'Put the axe in its handle',
     why: 'What is to be joined must be ready.',
-    after: ['smooth', 'handle'],
+    after: ['smooth', 'haft'],
   },
-  handle: { name: 'Make a handle', why: null, after: [] },
+  haft: { name: 'Make a handle', why: null, after: [] },
   test: {
     name: 'Try the flint for flaws',
     why: 'A flaw found now costs minutes, later hours.',

@@ -17,7 +17,6 @@ export const kitWords = {
   colOut: 'Out',
   list: 'For {what}',
   listMark: '({status}: {source})',
-  also: 'Words to hang',
   'pupil-sheets': 'Pupil sheets, one each',
   pencils: 'Pencils',
   'card-sets': 'Sets of {cards} cards: {title}',

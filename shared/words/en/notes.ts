@@ -14,6 +14,9 @@ export const notes = {
   opening: 'Begin: read the opening aloud, look, ask what they know.',
   closing:
     'Read the record card together. Ask what would change our mind. Whatever took longer has its time here.',
+  closingOpen:
+    'Say together what was found out and what is still asked. Ask what would change our mind. Whatever took longer has its time here.',
+  jobOpen: 'Nothing is right or wrong here: what they saw, felt and thought is said and kept for the class.',
   whole: 'The whole lesson',
   noSlack:
     'The activities fill the whole time. Leave one out, or plan for more: talk and questions need minutes too.',
@@ -59,6 +62,7 @@ export const notes = {
   byLeadFrom: 'the lead, from {source}',
   mark: '{status}: {number}',
   forAges: '{part}, {ages}',
+  wideTable: 'A wide table: move it sideways to see all of it',
   wordsSheet: 'Words',
   wordsOnPage: 'Words used here: {words}',
   wordsOurs: 'In our own sentences ({status}).',

@@ -137,10 +137,9 @@ export const safetyWords = {
       )
       .join('\n'),
   adultsNeeds: (): string =>
-    'adults needs a lesson and a class, or a situation: pitlore adults FILE --pupils N [--ages A-B] [--framework ID], or pitlore adults --situation FILE.yaml',
-  hazardsNeeds: (): string => 'hazards needs a lesson: pitlore hazards FILE',
-  noDays: (file: string): string =>
-    `${file} is no lesson. Day files are not read yet: describe the day with --situation`,
+    'adults needs a lesson and a class, a day, or a situation: pitlore adults FILE --pupils N [--ages A-B] [--framework ID], pitlore adults DAY.yaml, or pitlore adults --situation FILE.yaml',
+  hazardsNeeds: (): string =>
+    'hazards needs a lesson or a situation: pitlore hazards FILE, or pitlore hazards --situation FILE.yaml',
   pupilsUnfit: (written: string): string =>
     `expected a whole number of pupils after --pupils; received "${written}"`,
   agesUnfit: (written: string): string =>

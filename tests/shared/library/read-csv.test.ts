@@ -86,3 +86,50 @@ test('a quote that is never closed is told, and runs to the end', () => {
     ['c', 'd\ne'],
   ]);
 });
+
+test.each([',', ';', '\t', '|'] as const)(
+  'a table parted by "%s" reads as papaparse reads it',
+  (delimiter) => {
+    assert(
+      property(table, constantFrom('\n', '\r\n'), (rows, newline) => {
+        const text = Papa.unparse(rows, { newline, delimiter });
+        const read = readCsv(text, { delimiter }).rows.map((row) => row.map((cell) => cell.text));
+        expect(read).toEqual(Papa.parse(text, { delimiter, newline }).data);
+      }),
+      { seed: SEED, numRuns: 500 },
+    );
+  },
+);
+
+test('with blank lines kept, the nth row is the nth of the spreadsheet', () => {
+  const { rows } = readCsv('a,b\n\n\nc,d\n', { keepBlank: true });
+  expect(rows.map((row) => row.map(({ text }) => text))).toEqual([['a', 'b'], [''], [''], ['c', 'd']]);
+});
+
+test.each([
+  {
+    name: 'a quote that never closes',
+    text: 'a,"b\nc,d',
+    rows: [
+      ['a', '"b'],
+      ['c', 'd'],
+    ],
+    loose: [2],
+  },
+  {
+    name: 'a quote that would close in the middle of a later cell',
+    text: 'a,"b\nc,"d"',
+    rows: [
+      ['a', '"b'],
+      ['c', 'd'],
+    ],
+    loose: [2],
+  },
+  { name: 'a mark of inches', text: '2","b"', rows: [['2"', 'b']], loose: [] },
+  { name: 'sound quotes', text: '"a, b","c\nd"', rows: [['a, b', 'c\nd']], loose: [] },
+])('read leniently, $name swallows nothing', ({ text, rows, loose }) => {
+  const read = readCsv(text, { isLenient: true });
+  expect(read.rows.map((row) => row.map((cell) => cell.text))).toEqual(rows);
+  expect(read.looseQuotes).toEqual(loose);
+  expect(read.unclosedAt).toBeNull();
+});
