@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { Stream } from '../chance/index.ts';
 import type { FindToDraw } from '../drawing/drawing.ts';
 import type { Band } from '../library/bands.ts';
-import type { Library } from '../library/library.ts';
+import type { Library, Site } from '../library/library.ts';
 import type { StationUse } from '../safety/index.ts';
 import type {
   AskedNumber,
@@ -142,6 +142,10 @@ export const shownFinds = <K extends KindName>(
 /** What an activity asks, for the claims a lesson makes. */
 export const asksOf = <K extends KindName>(activity: Activities[K] & { kind: K }, library: Library): Asks =>
   table[activity.kind].asks?.(activity, library) ?? { met: [], things: null };
+
+/** What a new block of a kind holds, from the finds of a site. */
+export const starterOf = (kind: KindName, site: Site): Readonly<Record<string, unknown>> =>
+  table[kind].starter?.(site) ?? { title: kind, minutes: 10 };
 
 /** An activity as one band is asked it. */
 export const forBand = <K extends KindName>(

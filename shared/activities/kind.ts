@@ -262,6 +262,8 @@ export interface KindBase<Block, Activity extends ActivityBase, Play extends Pla
   readonly paper: (activity: Activity) => readonly Sheet[];
   /** What it asks, for the claims a lesson makes; a kind without it meets no condition of its own. */
   readonly asks?: (activity: Activity, library: Library) => Asks;
+  /** What a new block of the kind holds, from the finds of a site; a kind without it begins with a title and minutes. */
+  readonly starter?: (site: Site) => Readonly<Record<string, unknown>>;
   /** The activity as one band is asked it; a kind without it asks every band alike. */
   readonly forBand?: (activity: Activity, band: Band) => Activity;
   /** The largest numbers its pupils meet, each with the key it comes from; a kind without it asks for none. */

@@ -1,3 +1,4 @@
+export { addUp, claimLines, type AddedUp, type ClaimLine } from './add-up.ts';
 export { bandPlan } from './band-plan.ts';
 export { checkLesson } from './check-lesson.ts';
 export { readingTarget } from './check-reading.ts';

@@ -4,6 +4,7 @@ import { barter } from './en/barter.ts';
 import { barterClass } from './en/barter-class.ts';
 import { barterPaper } from './en/barter-paper.ts';
 import { barterRefusals } from './en/barter-refusals.ts';
+import { bench, fieldNames } from './en/bench.ts';
 import { compare } from './en/compare.ts';
 import { dayNow, dayPapers, dropInPage } from './en/day-papers.ts';
 import { dayForm, daySheet } from './en/day-sheet.ts';
@@ -40,6 +41,7 @@ export const catalogues = {
     barterClass,
     barterPaper,
     barterRefusals,
+    bench,
     compare,
     dayForm,
     dayNow,
@@ -49,6 +51,7 @@ export const catalogues = {
     dropInPage,
     estimate,
     estimatePapers,
+    fieldNames,
     handle,
     handlePapers,
     evaluation,

@@ -11,7 +11,7 @@ import {
   readGlossary,
   readNotes,
 } from '../../shared/library/index.ts';
-import { readFrameworkWords } from '../loaders/read-curricula.ts';
+import { readFrameworkWords } from '../loaders/read-framework-words.ts';
 import { readSiteFile } from '../loaders/read-site-file.ts';
 import type { ExitCode, Io } from './io.ts';
 import { contentFor, libraryFor } from './library-for.ts';

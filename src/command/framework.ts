@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import { readCasePackage, writeCasePackage, writeFramework } from '../../shared/case/index.ts';
 import { readFramework } from '../../shared/library/index.ts';
 import { frameworkCommandWords } from '../../shared/words/en/case.ts';
-import { readFrameworkWords } from '../loaders/read-curricula.ts';
+import { readFrameworkWords } from '../loaders/read-framework-words.ts';
 import type { ExitCode, Io } from './io.ts';
 import { contentFor } from './library-for.ts';
 import { showProblem } from './show-problem.ts';

@@ -2,6 +2,7 @@ import { scoreClassPlay } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ClassTable } from '../stores/barter-class.ts';
 import type { ClassProps } from './barter-class-view.ts';
+import { noted } from '../stores/plays.ts';
 
 interface Props extends Pick<ClassProps, 'activity' | 'words' | 'showsWorking'> {
   readonly table: ClassTable;
@@ -12,7 +13,7 @@ const twoPlaces = (value: number): string => value.toFixed(2).replace('-', '−'
 /** What the class gained of what was possible, or why nothing can be said. */
 export function BarterClassRecord({ activity, words, showsWorking, table }: Props) {
   const { pupils, gains } = table;
-  const { score, guess, working } = scoreClassPlay(activity, { activity: activity.id, pupils, gains });
+  const { score, guess, working } = scoreClassPlay(activity, noted({ activity: activity.id, pupils, gains }));
   if ('why' in working) {
     const reasons = {
       'more-than-pupils': words.classTooMany,

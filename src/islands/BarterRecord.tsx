@@ -4,6 +4,7 @@ import { say } from '../../shared/words/index.ts';
 import { goodWords, nameOf, type BarterProps } from './barter-view.ts';
 import { BarterViews } from './BarterViews.tsx';
 import { Chain } from './Chain.tsx';
+import { noted } from '../stores/plays.ts';
 
 interface Props extends Pick<BarterProps, 'activity' | 'words' | 'showsWorking' | 'showsViews'> {
   readonly swaps: readonly Handover[];
@@ -14,7 +15,7 @@ const twoPlaces = (value: number): string => value.toFixed(2).replace('-', '−'
 /** The chain, one that is shorter where there is one, and who is better off. */
 export function BarterRecord({ activity, words, showsWorking, showsViews, swaps }: Props) {
   const { world, par, chains } = activity;
-  const { score, guess, working } = scoreGathering(activity, { activity: activity.id, swaps });
+  const { score, guess, working } = scoreGathering(activity, noted({ activity: activity.id, swaps }));
   const shorter = shorterChain(world, swaps);
   const aim = goodWords(world, world.aim);
   const { handovers, reached, share, betterOff } = working;

@@ -15,6 +15,7 @@ import { SiteList } from './SiteList.tsx';
 import { useCompareMoves } from './use-compare-moves.ts';
 import { SHUFFLES, useShuffles } from './use-shuffles.ts';
 import { WaysToPlay } from './WaysToPlay.tsx';
+import { noted } from '../stores/plays.ts';
 
 /** Could chance alone do this? Say first, shuffle and watch the pile grow, say again; pair by pair. */
 export function CompareChance({ lesson, activity, words, showsWorking }: CompareProps) {
@@ -74,7 +75,7 @@ export function CompareChance({ lesson, activity, words, showsWorking }: Compare
           </h3>
           <ChanceRecord
             {...{ activity, words, showsWorking, said }}
-            result={scoreCompare(activity, chancePlay(activity, said))}
+            result={scoreCompare(activity, noted(chancePlay(activity, said)))}
           />
           <CompareReading
             words={words}

@@ -12,6 +12,7 @@ import { HandsFor } from './HandsFor.tsx';
 import { PlacesRecord } from './PlacesRecord.tsx';
 import { useCompareMoves } from './use-compare-moves.ts';
 import { WaysToPlay } from './WaysToPlay.tsx';
+import { noted } from '../stores/plays.ts';
 
 /** In both pits, or only in one: choose a kind, then its place; read the record. */
 export function ComparePlaces({ lesson, activity, words, showsWorking }: CompareProps) {
@@ -40,7 +41,7 @@ export function ComparePlaces({ lesson, activity, words, showsWorking }: Compare
           </h3>
           <PlacesRecord
             {...{ activity, words, showsWorking, said }}
-            result={scoreCompare(activity, { activity: activity.id, places: said })}
+            result={scoreCompare(activity, noted({ activity: activity.id, places: said }))}
           />
           <CompareReading
             words={words}

@@ -9,6 +9,7 @@ import { EstimateRecord } from './EstimateRecord.tsx';
 import { EstimateWays } from './EstimateWays.tsx';
 import type { EstimateProps } from './estimate-view.ts';
 import { Levers } from './Levers.tsx';
+import { noted } from '../stores/plays.ts';
 
 /** An estimate on screen: answer, read the record, then change what it was reckoned with. */
 export function Estimate(props: EstimateProps) {
@@ -19,7 +20,7 @@ export function Estimate(props: EstimateProps) {
   const [said, setSaid] = useState('');
   const root = useRef<HTMLDivElement>(null);
   const play = estimatePlayOf(activity, table);
-  const result = table.isRead && play !== null ? scoreEstimate(activity, play) : null;
+  const result = table.isRead && play !== null ? scoreEstimate(activity, noted(play)) : null;
   // Levers move often and the record does not: it is drawn again only when something else was said.
   const { levers: _levers, isKept: _isKept, ...answer } = table;
   const record = useMemo(

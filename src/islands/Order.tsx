@@ -10,6 +10,7 @@ import { OrderRecord } from './OrderRecord.tsx';
 import type { OrderProps } from './order-view.ts';
 import { useOrderMoves } from './use-order-moves.ts';
 import { WaysToPlay } from './WaysToPlay.tsx';
+import { noted } from '../stores/plays.ts';
 
 /** An order on screen: choose a card, lay it on the line, move it about, read the record. */
 export function Order({ lesson, activity, words, drawn, showsWorking }: OrderProps) {
@@ -41,7 +42,7 @@ export function Order({ lesson, activity, words, drawn, showsWorking }: OrderPro
             {...view}
             showsWorking={showsWorking}
             line={table.line}
-            result={scoreLaid(activity, { activity: activity.id, laid: [...laidCards(table.line)] })}
+            result={scoreLaid(activity, noted({ activity: activity.id, laid: [...laidCards(table.line)] }))}
           />
         </section>
       ) : (

@@ -12,6 +12,7 @@ import { SortButtons } from './SortButtons.tsx';
 import { Trays } from './Trays.tsx';
 import { useSortMoves } from './use-sort-moves.ts';
 import { Ways } from './Ways.tsx';
+import { noted } from '../stores/plays.ts';
 
 /** A sort on screen: lift a find, place it in a tray, read the record. */
 export function Sort({ lesson, activity, words, plan, seen, showsWorking, attributes }: SortProps) {
@@ -28,10 +29,13 @@ export function Sort({ lesson, activity, words, plan, seen, showsWorking, attrib
   const left = activity.finds.length - done.length;
   const held = activity.finds.find(({ id }) => id === table.hand) ?? null;
   const result = table.isRead
-    ? scoreSort(activity, {
-        activity: activity.id,
-        ...(table.way === 'hands' ? { hands: table.hands } : { placed: table.placed }),
-      })
+    ? scoreSort(
+        activity,
+        noted({
+          activity: activity.id,
+          ...(table.way === 'hands' ? { hands: table.hands } : { placed: table.placed }),
+        }),
+      )
     : null;
   const gone = new Set(done.filter((find) => find !== table.hand));
   const view = {

@@ -6,6 +6,7 @@ import { cautionWords } from '../../shared/telling/caution-words.ts';
 import { lessonParticulars } from '../../shared/telling/lesson-particulars.ts';
 import { rodParts } from '../components/rod-parts.ts';
 import type { LessonView } from '../player/lesson-view.ts';
+import { packSafety } from './pack-safety.ts';
 import { screenView } from './screen-view.ts';
 
 /**
@@ -47,5 +48,14 @@ export function lessonView(lesson: string, plan: Plan, library: Library): Lesson
       return found === undefined ? [] : [{ part: 'activity', activity: found.activity }];
     }),
     caution: cautionWords(library.safety, plan),
+    safety: packSafety(plan, library),
+    results: {
+      title: packWords.resultsTitle,
+      lead: packWords.resultsLead,
+      save: packWords.resultsSave,
+      none: packWords.resultsNone,
+      saved: packWords.resultsSaved,
+      file: `${lesson}-answers.json`,
+    },
   };
 }

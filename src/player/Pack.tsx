@@ -1,9 +1,12 @@
 import { Rod } from '../islands/Rod.tsx';
 import { Activity } from './Activity.tsx';
+import { PackSafety } from './PackSafety.tsx';
+import { SaveResults } from './SaveResults.tsx';
 import type { LessonView } from './lesson-view.ts';
 
 /** A lesson in a pack: what `src/pages/lessons/[id]/index.astro` shows, without the papers. */
-export function Pack({ product, skip, foot, rod, drawings, parts, caution, ...head }: LessonView) {
+export function Pack(view: LessonView) {
+  const { product, skip, foot, rod, drawings, parts, caution, safety, results, ...head } = view;
   return (
     <div class="frame">
       <a class="skip" href="#main">
@@ -39,6 +42,8 @@ export function Pack({ product, skip, foot, rod, drawings, parts, caution, ...he
                 <strong>{caution.title}</strong> {caution.text}
               </p>
             )}
+            <SaveResults {...results} />
+            <PackSafety {...safety} />
           </article>
         </div>
       </main>

@@ -1,3 +1,4 @@
+import type { Template } from '../../shared/words/index.ts';
 import type { BarterProps } from '../islands/barter-view.ts';
 import type { ClassProps } from '../islands/barter-class-view.ts';
 import type { CompareProps } from '../islands/compare-view.ts';
@@ -157,4 +158,23 @@ export interface LessonView {
     | { readonly part: 'activity'; readonly activity: ActivityView }
   )[];
   readonly caution: { readonly title: string; readonly text: string } | null;
+  /** What could hurt someone, and what is usually done, strongest control first. */
+  readonly safety: {
+    readonly title: string;
+    readonly first: string;
+    readonly hazards: readonly {
+      readonly name: string;
+      readonly controls: readonly string[];
+      readonly decides: string;
+    }[];
+  };
+  /** The answers as a file to bring back. */
+  readonly results: {
+    readonly title: string;
+    readonly lead: string;
+    readonly save: string;
+    readonly none: string;
+    readonly saved: Template;
+    readonly file: string;
+  };
 }

@@ -1,4 +1,5 @@
 import { isScored, recordPlay, score } from '../../shared/activities/index.ts';
+import { changeBlock, outline } from '../../shared/bench/index.ts';
 import { checkLesson, compileLesson } from '../../shared/compile/index.ts';
 import { readLibrary } from '../../src/loaders/read-library.ts';
 
@@ -40,6 +41,16 @@ const figures = [
     name: 'check a lesson of forty activities',
     target: 16,
     ms: medianMs(() => checkLesson('forty.md', forty, library, 'bench'), 60),
+  },
+  {
+    name: 'read the parts of a lesson of forty activities, for its form',
+    target: 16,
+    ms: medianMs(() => outline(forty), 60),
+  },
+  {
+    name: 'write one change of a form into a lesson of forty activities',
+    target: 50,
+    ms: medianMs(() => changeBlock(forty, 40, { do: 'set', path: ['minutes'], value: 5 }), 60),
   },
   { name: 'score one play', target: 1, ms: medianMs(() => score(activity, play), 500) },
 ];

@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { readFramework } from '../../shared/library/index.ts';
-import { readFrameworkWords } from '../../src/loaders/read-curricula.ts';
+import { readFrameworkWords } from '../../src/loaders/read-framework-words.ts';
 import { demoLibrary } from '../demo.ts';
 import { newFolder, runPitlore } from './run-pitlore.ts';
 

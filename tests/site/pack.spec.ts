@@ -65,6 +65,22 @@ async function sortByKeyboard(page: Page): Promise<void> {
   await expect(page.locator('.record tbody tr')).toHaveCount(finds);
 }
 
+test('a handling session and a talk are gone through in a file, and told without a score', async ({
+  opened,
+}) => {
+  const file = demo('in-the-hand');
+  expect(gzipSync(readFileSync(file)).length).toBeLessThan(MOST_BYTES);
+  const page = await opened(file);
+  await page.locator('.handle [data-sense="feel"]').focus();
+  await page.keyboard.press('Enter');
+  await page.locator('.handle [data-move="read"]').press('Enter');
+  await expect(page.locator('.handle')).toContainText('There is no score');
+  await page.locator('.talk [data-asks="before"] [data-choice="a"]').press(' ');
+  await page.locator('.talk [data-move="read"]').press('Enter');
+  await expect(page.locator('.talk')).toContainText('there is no score');
+  await expect(page.locator('[data-caution]')).toContainText('touch what is on the tray');
+});
+
 test('a sort is finished by keyboard from a file, and is there after it is opened again', async ({
   opened,
 }) => {
@@ -128,6 +144,32 @@ for (const { lesson, island, around } of kinds)
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
   });
+
+test('answers are saved as a file that pitlore scores, without a name, and the safety is in the pack', async ({
+  opened,
+}) => {
+  const page = await opened(demo('who-made-this'));
+  await page.getByRole('button', { name: 'Save the answers as a file' }).click();
+  await expect(page.getByText('Read a record card first')).toBeVisible();
+  await sortByKeyboard(page);
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the answers as a file' }).click();
+  const plays = await (await download).path();
+  const plan = join(folder, 'plan.json');
+  const compiled = runPitlore(['compile', join(home, 'content/lessons/who-made-this.md')]);
+  writeFileSync(plan, compiled.out);
+  const scored = runPitlore(['score', plan, plays]);
+  expect(scored.code).toBe(0);
+  // Everything in one tray is what guessing gets.
+  expect(JSON.parse(scored.out)).toMatchObject([{ score: 0 }]);
+  expect(Object.keys((JSON.parse(readFileSync(plays, 'utf8')) as object[])[0] ?? {})).toEqual([
+    'activity',
+    'placed',
+  ]);
+  await page.getByText('Safety', { exact: true }).click();
+  await expect(page.locator('.pack-hazard').first()).toBeVisible();
+  await expect(page.getByText('Local law and your employer’s policy come first')).toBeVisible();
+});
 
 test('hostile words of a lesson are shown and do nothing', async ({ opened }) => {
   const title = `</script><script>alert(1)</script> <img src=x onerror=alert(2)>`;

@@ -7,10 +7,12 @@ import { numbersInBarter } from './numbers.ts';
 import { barterPlay, type BarterPlay } from './play.ts';
 import { guessBarter, recordBarter } from './plays.ts';
 import { barterBlock, type BarterBlock } from './schema.ts';
+import { startBarter } from './starter.ts';
 import { scoreBarter } from './score.ts';
 
 export const barter: ScoredKind<BarterBlock, BarterActivity, BarterPlay> = {
   isScored: true,
+  starter: startBarter,
   schema: barterBlock,
   playSchema: barterPlay,
   compile: compileBarter,

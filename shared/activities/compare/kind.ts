@@ -6,10 +6,12 @@ import { numbersInCompare } from './numbers.ts';
 import { comparePlay, type ComparePlay } from './play.ts';
 import { guessCompare, recordCompare } from './plays.ts';
 import { compareBlock, type CompareBlock } from './schema.ts';
+import { startCompare } from './starter.ts';
 import { scoreCompare, type CompareScore } from './score.ts';
 
 export const compare: ScoredKind<CompareBlock, CompareActivity, ComparePlay, CompareScore> = {
   isScored: true,
+  starter: startCompare,
   schema: compareBlock,
   playSchema: comparePlay,
   compile: compileCompare,

@@ -7,10 +7,12 @@ import { paperEstimate } from './paper.ts';
 import { estimatePlay, type EstimatePlay } from './play.ts';
 import { guessEstimate, recordEstimate } from './plays.ts';
 import { estimateBlock, type EstimateBlock } from './schema.ts';
+import { startEstimate } from './starter.ts';
 import { scoreEstimate, type EstimateScore } from './score.ts';
 
 export const estimate: ScoredKind<EstimateBlock, EstimateActivity, EstimatePlay, EstimateScore> = {
   isScored: true,
+  starter: startEstimate,
   schema: estimateBlock,
   playSchema: estimatePlay,
   compile: compileEstimate,

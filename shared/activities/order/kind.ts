@@ -4,11 +4,13 @@ import { compileOrder } from './compile.ts';
 import { paperOrder } from './paper.ts';
 import { orderPlay, type OrderPlay } from './play.ts';
 import { guessLaid, recordLaid } from './plays.ts';
+import { startOrder } from './starter.ts';
 import { orderBlock, type OrderBlock } from './schema.ts';
 import { scoreLaid, type LaidScore } from './score.ts';
 
 export const order: ScoredKind<OrderBlock, OrderActivity, OrderPlay, LaidScore> = {
   isScored: true,
+  starter: startOrder,
   schema: orderBlock,
   playSchema: orderPlay,
   compile: compileOrder,

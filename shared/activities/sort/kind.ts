@@ -6,10 +6,12 @@ import { paperSort } from './paper.ts';
 import { sortPlay, type SortPlay } from './play.ts';
 import { guessSort, recordSort } from './plays.ts';
 import { sortBlock, type SortBlock } from './schema.ts';
+import { startSort } from './starter.ts';
 import { scoreSort, type SortScore } from './score.ts';
 
 export const sort: ScoredKind<SortBlock, SortActivity, SortPlay, SortScore> = {
   isScored: true,
+  starter: startSort,
   schema: sortBlock,
   playSchema: sortPlay,
   compile: compileSort,

@@ -4,6 +4,16 @@ export const packWords = {
     'This lesson needs a browser that runs scripts. It asks for nothing from elsewhere: everything it needs is in this file.',
   foot: 'One file, and no network needed. What you do stays on this device; no name is asked for.',
   invented: (site: string): string => `${site} is invented: its pits, finds, numbers and people.`,
+  resultsTitle: 'Bring back what was done',
+  resultsLead:
+    'A small file of the answers given on this device: which activity, and what was answered. No names, and nothing goes anywhere by itself.',
+  resultsSave: 'Save the answers as a file',
+  resultsNone: 'Read a record card first: then there is something to save.',
+  resultsSaved: {
+    one: 'Saved {count} activity as {file}. Look among your downloads.',
+    other: 'Saved {count} activities as {file}. Look among your downloads.',
+  },
+  safetyTitle: 'Safety',
   needs: (): string => 'pack needs a lesson: pitlore pack FILE [--out PACK.html]',
   written: (file: string, kilobytes: number, hasFonts: boolean): string =>
     `wrote ${file}: ${kilobytes} kB compressed${hasFonts ? '' : ', with the faces of the device it opens on'}. Open it by double click.\n`,

@@ -3,7 +3,7 @@ import { readCasePackage, writeCasePackage, writeFramework } from '../../../shar
 import { gradeStage } from '../../../shared/case/grade-stage.ts';
 import type { Framework } from '../../../shared/curriculum/index.ts';
 import { readFramework } from '../../../shared/library/index.ts';
-import { readFrameworkWords } from '../../../src/loaders/read-curricula.ts';
+import { readFrameworkWords } from '../../../src/loaders/read-framework-words.ts';
 import { demoLibrary } from '../../demo.ts';
 
 const { frameworks } = demoLibrary.curricula;

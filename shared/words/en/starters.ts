@@ -1,0 +1,20 @@
+/** What stands in a block that has just been put in, until the lead writes their own. */
+export const starters = {
+  sortTitle: 'Which belong together?',
+  compareTitle: 'In both, or only in one?',
+  orderTitle: 'What came first?',
+  orderFirst: 'First this',
+  orderThen: 'Then this',
+  orderLast: 'This last',
+  orderWhy: 'Say why it cannot come sooner.',
+  estimateTitle: 'How long did it take?',
+  handleTitle: 'In the hand',
+  talkTitle: 'What do you think?',
+  talkQuestion: 'Why might somebody have put this in a pit?',
+  talkWhoOne: 'Some of the diggers',
+  talkSaysOne: 'Write here what they argue, in your own words.',
+  talkWhoTwo: 'Others',
+  talkSaysTwo: 'Write here what speaks against it.',
+  talkEvidence: 'Write here what, if it were found, would change our mind.',
+  barterTitle: 'Come home with an axe',
+} as const;

@@ -1,0 +1,180 @@
+import { useStore } from '@nanostores/preact';
+import { useEffect, useState } from 'preact/hooks';
+import { outline } from '../../shared/bench/index.ts';
+import { bench as words } from '../../shared/words/en/bench.ts';
+import type { StepId } from '../../shared/words/en/bench-help.ts';
+import { say } from '../../shared/words/index.ts';
+import type { ContentFile } from '../../shared/library/index.ts';
+import { slug } from '../../shared/library/slug.ts';
+import { createBench, type OpenVisit } from '../stores/bench.ts';
+import { BeginVisit } from './BeginVisit.tsx';
+import { createChecker } from './checker.ts';
+import { DraftPanel } from './DraftPanel.tsx';
+import { createEdits } from './edits.ts';
+import type { LessonFields } from './field.ts';
+import { FindsInPanel } from './FindsInPanel.tsx';
+import { KeepingLine } from './KeepingLine.tsx';
+import type { PackFiles } from './make-pack-here.ts';
+import { OfferedWords, offeredFor } from './OfferedWords.tsx';
+import { OnBench } from './OnBench.tsx';
+import type { Offer, Offers } from './protocol.ts';
+import { readTextFile } from './read-text-file.ts';
+import { ShelfList } from './ShelfList.tsx';
+import type { Caret } from './FileText.tsx';
+import { stepsDone } from './steps-done.ts';
+import { TenSteps } from './TenSteps.tsx';
+
+export interface BenchProps {
+  readonly fields: LessonFields;
+  /** Where the site's content is served. */
+  readonly content: string;
+  readonly files: PackFiles & { readonly preview: string };
+  readonly help: string;
+}
+
+const titleIn = (text: string): string => {
+  const title = outline(text).head?.data?.['title'];
+  return typeof title === 'string' ? title : '';
+};
+
+/** The sites to draft from, the lead's own last. */
+function sitesInOrder({ sites }: Offers, own: readonly ContentFile[]): readonly Offer[] {
+  const isOwn = (id: string): boolean => own.some(({ path }) => path === `sites/${id}.yaml`);
+  return sites.toSorted((a, b) => Number(isOwn(a.value)) - Number(isOwn(b.value)));
+}
+
+const startersAt = (visit: OpenVisit | null): string => {
+  const site = outline(visit?.history.text ?? '').head?.data?.['site'];
+  return typeof site === 'string' ? site : '';
+};
+
+/** The Bench: a shelf of visits, and the one that is being built. */
+export function Bench({ fields, content, files, help }: BenchProps) {
+  const [bench] = useState(createBench);
+  const [checker] = useState(() => createChecker(content));
+  const [told, tell] = useState('');
+  const [caret, setCaret] = useState<Caret | null>(null);
+  const visit = useStore(bench.$visit);
+  const shelf = useStore(bench.$shelf);
+  const keeping = useStore(bench.$keeping);
+  const opened = useStore(checker.$opened);
+  const failed = useStore(checker.$failed);
+  const checked = useStore(checker.$checked);
+  const [pressed, setPressed] = useState<ReadonlySet<StepId>>(new Set());
+  const press = (step: StepId): void => {
+    setPressed((before) => new Set([...before, step]));
+  };
+  const [loose, setLoose] = useState<readonly ContentFile[]>([]);
+  const own = visit?.files ?? loose;
+
+  useEffect(() => {
+    const keepNow = (): void => void bench.keepNow();
+    addEventListener('pagehide', keepNow);
+    document.addEventListener('visibilitychange', keepNow);
+    void bench.pickUp();
+    return () => {
+      removeEventListener('pagehide', keepNow);
+      document.removeEventListener('visibilitychange', keepNow);
+    };
+  }, [bench]);
+  useEffect(() => {
+    checker.open(own);
+  }, [checker, own]);
+
+  const edits = createEdits({
+    bench,
+    tell,
+    setCaret,
+    starter: (kind) => {
+      const sites = opened?.offers.sites ?? [];
+      const site = sites.find(({ value }) => value === startersAt(bench.$visit.get())) ?? sites[0];
+      return site?.starters[kind] ?? `\`\`\`${kind}\ntitle: ${kind}\nminutes: 10\n\`\`\``;
+    },
+  });
+  const openFile = async (file: File): Promise<void> => {
+    const text = await readTextFile(file);
+    if (text === null) tell(say(words.openFileUnfit, { name: file.name }));
+    else await bench.begin(slug(file.name.replace(/\.[^.]*$/, '')) || 'lesson', text);
+  };
+  return (
+    <div class="lead">
+      {failed !== null && (
+        <p class="lead-failed" role="alert">
+          {say(words.failed, { because: failed })}
+        </p>
+      )}
+      <p role="status" class="unseen">
+        {told}
+      </p>
+      <div class="doors">
+        <TenSteps done={stepsDone(visit, checked, pressed)} />
+        <details class="shelf" open={visit === null ? true : undefined}>
+          <summary>{words.shelfTitle}</summary>
+          <BeginVisit
+            lessons={opened?.lessons ?? []}
+            begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
+            openFile={(file) => void openFile(file)}
+          />
+          <ShelfList
+            shelf={shelf}
+            openId={visit?.id ?? null}
+            open={(kept) => void bench.open(kept)}
+            drop={(id) => void bench.drop(id)}
+          />
+        </details>
+        <FindsInPanel
+          checker={checker}
+          isOpened={opened !== null}
+          take={(_, taken) => {
+            const paths = new Set(taken.map(({ path }) => path));
+            const all = [...own.filter(({ path }) => !paths.has(path)), ...taken];
+            if (visit === null) setLoose(all);
+            else bench.putFiles(all);
+          }}
+        />
+        {opened !== null && (
+          <DraftPanel
+            checker={checker}
+            sites={sitesInOrder(opened.offers, own)}
+            files={own}
+            kinds={Object.keys(fields.kinds)}
+            hasVisit={visit !== null && keeping !== 'elsewhere'}
+            beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, own)}
+            replaceWith={(text) => {
+              bench.write(text, 'draft');
+            }}
+          />
+        )}
+      </div>
+      {visit !== null && (
+        <>
+          <KeepingLine
+            bench={bench}
+            visit={visit}
+            keeping={keeping}
+            hasNoShelf={shelf === null}
+            tell={tell}
+            press={press}
+          />
+          <OnBench
+            key={visit.id}
+            visit={visit}
+            bench={bench}
+            checker={checker}
+            fields={fields}
+            edits={edits}
+            caret={caret}
+            setCaret={setCaret}
+            isLocked={keeping === 'elsewhere'}
+            files={files}
+            help={help}
+            offered={offeredFor(opened?.offers ?? null)}
+            tell={tell}
+            press={press}
+          />
+          <OfferedWords offers={opened?.offers ?? null} site={startersAt(visit)} />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,117 @@
+import { atom, type ReadableAtom } from 'nanostores';
+import type { ContentFile } from '../../shared/library/index.ts';
+import type {
+  Answer,
+  Ask,
+  CheckAsk,
+  Checked,
+  DraftAsk,
+  Drafted,
+  FindsAsk,
+  FindsRead,
+  Opened,
+  PackPart,
+} from './protocol.ts';
+
+/** The page's side of its worker. */
+export interface Checker {
+  /** Null until the library has been read. */
+  readonly $opened: ReadableAtom<Opened | null>;
+  /** The newest answer; null before the first. */
+  readonly $checked: ReadableAtom<Checked | null>;
+  /** Why nothing can be checked; null where all is well. */
+  readonly $failed: ReadableAtom<string | null>;
+  /** Reads the library, with the lead's own files laid over it. */
+  readonly open: (files: readonly ContentFile[]) => void;
+  /** Checks a text. Asked again before the answer is there, only the newest is checked next. */
+  readonly check: (ask: Omit<CheckAsk, 'ask' | 'number'>) => void;
+  /** The lesson's own page, for all its bands; null where an error stands in the way. */
+  readonly page: (ask: Omit<CheckAsk, 'ask' | 'number' | 'page'>) => Promise<PackPart | null>;
+  /** The newest reading of a finds list; null before the first. */
+  readonly $finds: ReadableAtom<FindsRead | null>;
+  /** Reads a list; what it gives is the number that the answer will carry. */
+  readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
+  readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
+}
+
+/** @param content Where the site's content is. */
+export function createChecker(content: string): Checker {
+  const $opened = atom<Opened | null>(null);
+  const $checked = atom<Checked | null>(null);
+  const $failed = atom<string | null>(null);
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  let number = 0;
+  let lastFinds = 0;
+  let isBusy = false;
+  let next: CheckAsk | null = null;
+  const $finds = atom<FindsRead | null>(null);
+  const drafts = new Map<number, (drafted: Drafted) => void>();
+  const waiting = new Map<number, (page: PackPart | null) => void>();
+
+  const post = (ask: Ask): void => {
+    // A worker is no window: it has no origin to name.
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin
+    worker.postMessage(ask);
+  };
+  const goOn = (): void => {
+    isBusy = next !== null;
+    if (next !== null) post(next);
+    next = null;
+  };
+  worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
+    if (data.answer === 'opened') $opened.set(data);
+    else if (data.answer === 'failed') $failed.set(data.because);
+    else if (data.answer === 'finds-in') {
+      if (data.number === lastFinds) $finds.set(data);
+    } else if (data.answer === 'drafted') {
+      drafts.get(data.number)?.(data);
+      drafts.delete(data.number);
+    } else {
+      const asked = waiting.get(data.number);
+      waiting.delete(data.number);
+      if (asked === undefined) $checked.set(data);
+      else asked(data.page);
+    }
+    if (data.answer === 'checked' || data.answer === 'failed') goOn();
+  });
+  worker.addEventListener('error', ({ message }) => {
+    $failed.set(message === '' ? content : message);
+  });
+
+  return {
+    $opened,
+    $checked,
+    $failed,
+    open: (files) => {
+      post({ ask: 'open', content, files });
+    },
+    check: (wanted) => {
+      number += 1;
+      const ask: CheckAsk = { ask: 'check', number, ...wanted };
+      if (isBusy) next = ask;
+      else {
+        isBusy = true;
+        post(ask);
+      }
+    },
+    page: (wanted) =>
+      new Promise((answer) => {
+        number += 1;
+        waiting.set(number, answer);
+        post({ ask: 'check', number, ...wanted, page: { band: null } });
+      }),
+    $finds,
+    readFinds: (wanted) => {
+      number += 1;
+      lastFinds = number;
+      post({ ask: 'finds-in', number, ...wanted });
+      return number;
+    },
+    draft: (wanted) =>
+      new Promise((answer) => {
+        number += 1;
+        drafts.set(number, answer);
+        post({ ask: 'draft', number, ...wanted });
+      }),
+  };
+}

@@ -1,0 +1,128 @@
+import { addUp, bandPlan, checkLesson, claimLines, type Plan } from '../../shared/compile/index.ts';
+import { draftVisit } from '../../shared/drafting/index.ts';
+import { readContent, type ContentFile, type Library } from '../../shared/library/index.ts';
+import { lessonView } from '../packs/lesson-view.ts';
+import { packKey } from '../packs/pack-key.ts';
+import type { BenchContent } from './content.ts';
+import { offersOf } from './offers.ts';
+import { takeFinds } from './take-finds.ts';
+import { tellDraft } from './tell-draft.ts';
+import type { Answer, Ask, CheckAsk, DraftAsk, FindsAsk, PackPart } from './protocol.ts';
+
+// The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
+const FRAMEWORKS = ['england-visits'];
+
+let content: BenchContent | null = null;
+let library: Library | null = null;
+let readFrom: readonly ContentFile[] | null = null;
+
+const say = (answer: Answer): void => {
+  postMessage(answer);
+};
+
+const photosOf = ({ photos }: BenchContent): ReadonlyMap<string, Uint8Array> =>
+  new Map(
+    Object.entries(photos).map(([name, coded]) => [
+      name,
+      Uint8Array.from(atob(coded), (sign) => sign.codePointAt(0) ?? 0),
+    ]),
+  );
+
+/** The library with the lead's own files laid over the site's: read again only when those change. */
+function libraryWith(from: BenchContent, own: readonly ContentFile[]) {
+  const isOwn = (path: string): boolean => own.some((file) => file.path === path);
+  const files = [...from.files.filter(({ path }) => !isOwn(path)), ...own];
+  const read = readContent(files, from.home ?? files, photosOf(from));
+  library = read.library;
+  readFrom = own;
+  return read;
+}
+
+const sameFiles = (a: readonly ContentFile[] | null, b: readonly ContentFile[]): boolean =>
+  a !== null &&
+  a.length === b.length &&
+  a.every((file, index) => file.path === b[index]?.path && file.text === b[index]?.text);
+
+/** The page as one band meets it, or as the youngest of its bands does. */
+async function pageOf({ name, page }: CheckAsk, plan: Plan, from: Library): Promise<PackPart> {
+  const band = plan.bands.find((each) => each === page?.band);
+  const shown = band === undefined ? plan : bandPlan(plan, band);
+  // Without a secure page there is no digest: the page can be looked at, and no pack is made.
+  const key = await packKey(name, plan).catch(() => name);
+  return { title: plan.title, language: plan.language, lesson: lessonView(key, shown, from) };
+}
+
+async function check(ask: CheckAsk): Promise<void> {
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const started = performance.now();
+  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const tookMs = performance.now() - started;
+  say({
+    answer: 'checked',
+    number: ask.number,
+    name: ask.name,
+    text: ask.text,
+    problems,
+    claims: claimLines(claims),
+    added: plan === null ? null : addUp(library, plan, ask.pupils, FRAMEWORKS),
+    bands: plan?.bands ?? [],
+    page: ask.page === null || plan === null ? null : await pageOf(ask, plan, library),
+    tookMs,
+  });
+}
+
+async function open(address: string, own: readonly ContentFile[]): Promise<void> {
+  if (content === null) {
+    const response = await fetch(address);
+    if (!response.ok) throw new Error(`${address}: ${response.status}`);
+    // Written by src/pages/bench/content.json.ts of the same build.
+    content = (await response.json()) as BenchContent;
+  }
+  const { library: read, problems } = libraryWith(content, own);
+  const isOwn = new Set(own.map(({ file }) => file));
+  say({
+    answer: 'opened',
+    offers: offersOf(read),
+    lessons: content.lessons,
+    problems: problems.filter(({ file }) => isOwn.has(file)),
+  });
+}
+
+function findsIn(ask: FindsAsk): void {
+  if (content === null || library === null) return;
+  const files = [...content.files, ...(content.home ?? [])];
+  say({ answer: 'finds-in', number: ask.number, ...takeFinds(ask, library.vocabulary, files) });
+}
+
+function draft(ask: DraftAsk): void {
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  const site = library?.sites.find(({ id }) => id === ask.site);
+  if (library === null || site === undefined) return;
+  say({ answer: 'drafted', number: ask.number, ...tellDraft(draftVisit(library, site, ask.request)) });
+}
+
+async function answer(ask: Ask): Promise<void> {
+  switch (ask.ask) {
+    case 'open':
+      return open(ask.content, ask.files);
+    case 'check':
+      return check(ask);
+    case 'finds-in':
+      findsIn(ask);
+      return undefined;
+    case 'draft':
+      draft(ask);
+      return undefined;
+    default:
+      return ask satisfies never;
+  }
+}
+
+addEventListener('message', ({ data }: MessageEvent<Ask>) => {
+  answer(data).catch((error: unknown) => {
+    say({ answer: 'failed', because: error instanceof Error ? error.message : String(error) });
+  });
+});

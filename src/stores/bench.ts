@@ -1,0 +1,175 @@
+import { atom, type ReadableAtom } from 'nanostores';
+import {
+  begin,
+  keptPast,
+  KEPT_VERSION,
+  redo,
+  undo,
+  write,
+  type History,
+  type KeptVisit,
+} from '../../shared/bench/index.ts';
+import type { ContentFile } from '../../shared/library/index.ts';
+import { createHold } from './bench-hold.ts';
+import { dropVisit, keepVisit, readShelf, type KeepFault, type Shelf } from './bench-shelf.ts';
+
+/** How safe the open visit is: written, about to be, open in another tab, or not kept at all. */
+export type Keeping = 'kept' | 'waiting' | 'elsewhere' | KeepFault;
+
+/** The visit on the bench. */
+export interface OpenVisit {
+  readonly id: string;
+  readonly name: string;
+  readonly history: History;
+  readonly files: readonly ContentFile[];
+}
+
+/** What lies on the bench and on its shelf, and all that may be done with it. */
+export interface BenchStore {
+  /** Null until one is opened. */
+  readonly $visit: ReadableAtom<OpenVisit | null>;
+  readonly $keeping: ReadableAtom<Keeping>;
+  /** Null where the browser keeps nothing; undefined until it has been asked. */
+  readonly $shelf: ReadableAtom<Shelf | null | undefined>;
+  /** Reads the shelf and goes on with the visit last changed, where there is one. */
+  readonly pickUp: () => Promise<void>;
+  readonly open: (visit: KeptVisit) => Promise<void>;
+  /** A new visit, kept from its first sign. */
+  readonly begin: (name: string, text: string, files?: readonly ContentFile[]) => Promise<void>;
+  readonly write: (text: string, cause: string) => void;
+  readonly rename: (name: string) => void;
+  readonly putFiles: (files: readonly ContentFile[]) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly drop: (id: string) => Promise<void>;
+  readonly takeOver: () => Promise<void>;
+  /** Writes what is not yet written. */
+  readonly keepNow: () => Promise<void>;
+}
+
+/** A typed sign is on the device this long after the last one, or after `LONGEST_MS` of typing on. */
+const REST_MS = 250;
+const LONGEST_MS = 700;
+
+const asKept = ({ id, name, history, files }: OpenVisit): KeptVisit => ({
+  mark: 'pitlore-visit',
+  version: KEPT_VERSION,
+  id,
+  name,
+  text: history.text,
+  files,
+  past: keptPast(history),
+  changed: new Date().toISOString(),
+});
+
+/** The bench of one tab. */
+export function createBench(): BenchStore {
+  const $visit = atom<OpenVisit | null>(null);
+  const $keeping = atom<Keeping>('kept');
+  const $shelf = atom<Shelf | null | undefined>(undefined);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let waitingSince: number | null = null;
+
+  const relist = async (): Promise<void> => {
+    $shelf.set(await readShelf());
+  };
+  const keepNow = async (): Promise<void> => {
+    clearTimeout(timer);
+    const visit = $visit.get();
+    if (visit === null || waitingSince === null || $keeping.get() === 'elsewhere') return;
+    waitingSince = null;
+    const fault = await keepVisit(asKept(visit));
+    if ($keeping.get() === 'elsewhere') return;
+    $keeping.set(fault ?? (waitingSince === null ? 'kept' : 'waiting'));
+    await relist();
+  };
+  const keepSoon = (): void => {
+    if ($keeping.get() === 'elsewhere') return;
+    const now = Date.now();
+    waitingSince ??= now;
+    if ($keeping.get() === 'kept') $keeping.set('waiting');
+    clearTimeout(timer);
+    timer = setTimeout(() => void keepNow(), Math.min(REST_MS, Math.max(0, waitingSince + LONGEST_MS - now)));
+  };
+  const hold = createHold(() => {
+    clearTimeout(timer);
+    $keeping.set('elsewhere');
+  }, keepNow);
+  const change = (part: Partial<OpenVisit>): void => {
+    const visit = $visit.get();
+    if (visit === null || $keeping.get() === 'elsewhere') return;
+    $visit.set({ ...visit, ...part });
+    keepSoon();
+  };
+  const putOnBench = async (visit: KeptVisit): Promise<void> => {
+    await keepNow();
+    $visit.set({
+      id: visit.id,
+      name: visit.name,
+      history: begin(visit.text, visit.past),
+      files: visit.files,
+    });
+    $keeping.set((await hold.take(visit.id)) ? 'kept' : 'elsewhere');
+  };
+  const history = (step: (before: History) => History): void => {
+    const visit = $visit.get();
+    if (visit !== null) change({ history: step(visit.history) });
+  };
+
+  return {
+    $visit,
+    $keeping,
+    $shelf,
+    pickUp: async () => {
+      await relist();
+      const newest = $shelf.get()?.visits[0];
+      if (newest !== undefined && $visit.get() === null) await putOnBench(newest);
+    },
+    open: putOnBench,
+    begin: async (name, text, files = []) => {
+      const visit = { id: crypto.randomUUID?.() ?? `${Date.now()}`, name, history: begin(text), files };
+      await putOnBench(asKept(visit));
+      // Asked once there is something to lose; some browsers decide without a word, and none must.
+      if ('storage' in navigator) void navigator.storage.persist().catch(() => false);
+      keepSoon();
+      await keepNow();
+    },
+    write: (text, cause) => {
+      history((before) => write(before, text, cause, Date.now()));
+    },
+    rename: (name) => {
+      change({ name });
+    },
+    putFiles: (files) => {
+      change({ files });
+    },
+    undo: () => {
+      history(undo);
+    },
+    redo: () => {
+      history(redo);
+    },
+    drop: async (id) => {
+      if ($visit.get()?.id === id) {
+        clearTimeout(timer);
+        waitingSince = null;
+        hold.letGo();
+        $visit.set(null);
+      }
+      await dropVisit(id);
+      await relist();
+    },
+    takeOver: async () => {
+      const visit = $visit.get();
+      if (visit === null) return;
+      await hold.takeOver(visit.id);
+      await relist();
+      // The other tab may have written since: what it kept is what we go on from.
+      const kept = $shelf.get()?.visits.find(({ id }) => id === visit.id);
+      if (kept !== undefined)
+        $visit.set({ ...visit, history: begin(kept.text, kept.past), files: kept.files });
+      $keeping.set('kept');
+    },
+    keepNow,
+  };
+}

@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { KEPT_VERSION, readKept } from '../../../shared/bench/index.ts';
+
+const kept = {
+  mark: 'pitlore-visit',
+  version: KEPT_VERSION,
+  id: 'a',
+  name: 'a-visit',
+  text: '---\n',
+  files: [{ path: 'sites/a.yaml', file: 'a.yaml', text: 'id: a' }],
+  past: ['x'],
+  changed: '2026-11-29T12:00:00.000Z',
+};
+
+test('what is written today is read back', () => {
+  expect(readKept(kept).visit).toEqual(kept);
+});
+
+test('a visit of version 1, which had a text and nothing beside it, opens', () => {
+  const { files: _files, past: _past, ...first } = kept;
+  expect(readKept({ ...first, version: 1 }).visit).toEqual({ ...kept, files: [], past: [] });
+});
+
+test.each([
+  { name: 'made by a later version', given: { ...kept, version: 99 }, fault: 'later' },
+  { name: 'with a text missing', given: { ...kept, text: undefined }, fault: 'unreadable' },
+  { name: 'of another program', given: { hello: 1 }, fault: 'unreadable' },
+  { name: 'nothing at all', given: null, fault: 'unreadable' },
+])('a record $name is told of, never thrown', ({ given, fault }) => {
+  expect(readKept(given)).toEqual({ visit: null, fault });
+});

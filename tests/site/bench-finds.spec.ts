@@ -1,0 +1,80 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, SIZES, test } from './page-under-test.ts';
+
+const LIST = 'tests/content/finds-in/finds-as-they-come.csv';
+
+test('from a finds list as it comes to a drafted lesson, its page and its pack', async ({
+  watched: { page },
+}) => {
+  await page.goto('/bench/');
+  await page.getByText('Finds in', { exact: true }).click();
+  await page.getByLabel('Open a finds list').setInputFiles(LIST);
+  const counts = page.locator('.finds-in strong').first();
+  await expect(counts).toContainText('rows');
+  await expect(page.locator('.columns-table tbody tr').first()).toBeVisible();
+  const before = Number(/\((\d+) of them wait/.exec((await counts.textContent()) ?? '')?.[1]);
+  const questions = page.locator('.question');
+  const asked = async (): Promise<number> =>
+    Number(
+      /(\d+) question/.exec(
+        (await page.locator('.finds-in [role="status"]').nth(1).textContent()) ?? '0',
+      )?.[1] ?? 0,
+    );
+  const first = await asked();
+  expect(first).toBeGreaterThan(3);
+  for (const size of SIZES) {
+    await page.setViewportSize(size);
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow, size.name).toBeLessThanOrEqual(0);
+  }
+  // The first proposal of the first question that has one.
+  await questions.locator('.press').first().click();
+  await expect.poll(asked).toBeLessThan(first);
+  await page.getByRole('button', { name: 'Leave the row out' }).first().click();
+  await expect.poll(asked).toBeLessThan(first - 1);
+  expect(before).toBeGreaterThanOrEqual(0);
+  await page.getByLabel('What is the site called?').fill('Gravel End');
+  await page.getByRole('button', { name: /^Take the \d+ finds$/ }).click();
+  await expect(page.getByText('The finds of Gravel End are on the bench')).toBeVisible();
+
+  await page.getByText('Draft a lesson', { exact: true }).click();
+  await expect(page.getByLabel('Finds of')).toHaveValue('gravel-end');
+  await page.getByRole('button', { name: 'Draft', exact: true }).click();
+  await expect(page.getByText('A lesson is drafted.')).toBeVisible({ timeout: 30_000 });
+  await expect(page.locator('.draft-shown li').first()).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+  await page.getByRole('button', { name: 'Begin a visit with it' }).click();
+  await expect(page.getByLabel('The lesson file as text')).toHaveValue(/\nsite: gravel-end\n/);
+  await expect(page.locator('.lead-count')).toHaveText(/Nothing to mend|to look at\.$/);
+  await page.getByRole('button', { name: 'Show the page' }).click();
+  await expect(page.frameLocator('.page-seen').locator('.title-block')).toContainText('Gravel End');
+  // It is all there after a reload, finds too.
+  await expect(page.locator('[data-keeping="kept"]')).toBeVisible();
+  await page.reload();
+  await expect(page.locator('.lead-count')).toHaveText(/Nothing to mend|to look at\.$/);
+  await expect(page.getByRole('button', { name: 'Save the finds as files' })).toBeVisible();
+});
+
+test('a find is keyed in and becomes a row of the list', async ({ watched: { page } }) => {
+  await page.goto('/bench/');
+  await page.getByText('Finds in', { exact: true }).click();
+  await page.getByText('Key in a find', { exact: true }).click();
+  for (const [label, value] of [
+    ['pit', 'P1'],
+    ['small-find number', '12'],
+    ['context', '102'],
+    ['object', 'scraper'],
+    ['length in mm', '31'],
+    ['width in mm', '24'],
+    ['thickness in mm', '8'],
+  ] as const)
+    await page.locator('.key-in').getByLabel(label, { exact: true }).fill(value);
+  await page.getByRole('button', { name: 'Add it to the list' }).click();
+  await expect(page.getByLabel('Paste the list, its column names first')).toHaveValue(
+    /\nP1,12,102,scraper,,31,24,8,/,
+  );
+  await expect(page.locator('.finds-in strong').first()).toContainText('1 row:');
+});
