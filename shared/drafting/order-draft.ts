@@ -9,11 +9,11 @@ type StepName = keyof typeof axeSteps;
 /** The steps each band is given; never more than it can hold in mind. ASM. */
 const STEPS: Readonly<Record<Band, readonly StepName[]>> = {
   '4-5': ['find', 'shape', 'smooth'],
-  '5-7': ['find', 'shape', 'smooth', 'handle', 'join'],
-  '7-9': ['find', 'test', 'shape', 'smooth', 'handle', 'join', 'bind'],
-  '9-11': ['find', 'test', 'shape', 'wet', 'smooth', 'handle', 'join', 'bind'],
-  '11-14': ['find', 'test', 'shape', 'wet', 'smooth', 'handle', 'join', 'bind'],
-  '14-16': ['find', 'test', 'shape', 'wet', 'smooth', 'handle', 'join', 'bind'],
+  '5-7': ['find', 'shape', 'smooth', 'haft', 'join'],
+  '7-9': ['find', 'test', 'shape', 'smooth', 'haft', 'join', 'bind'],
+  '9-11': ['find', 'test', 'shape', 'wet', 'smooth', 'haft', 'join', 'bind'],
+  '11-14': ['find', 'test', 'shape', 'wet', 'smooth', 'haft', 'join', 'bind'],
+  '14-16': ['find', 'test', 'shape', 'wet', 'smooth', 'haft', 'join', 'bind'],
 };
 
 /** A step must follow those given that it follows; where one of them is not given, what that one follows stands in. */

@@ -10,8 +10,7 @@ import { isNumeric } from './fields.ts';
 import { guessByPlace } from './guess-by-place.ts';
 import { guessColumns, type ColumnGuess } from './guess-columns.ts';
 import { guessUnits } from './guess-units.ts';
-import { makeHeaderWords } from './header-words.ts';
-import { plain } from './plain.ts';
+import { prepareFindsIn, type Prepared } from './prepare.ts';
 import { readNumber } from './read-number.ts';
 import { readRow, type RowRead } from './read-row.ts';
 import { answered, ask, makeReading, type OpenRow, type Reading } from './reading.ts';
@@ -59,6 +58,8 @@ export interface FindsIn {
 interface Given {
   readonly vocabulary: Vocabulary;
   readonly words: FindsInWords;
+  /** The look-ups of these two, where the same list is read again and again. */
+  readonly prepared?: Prepared;
   /** The site the finds come from, where it is known: its contexts tell the pits. */
   readonly site?: Site | null;
   readonly answers?: Answers;
@@ -107,8 +108,9 @@ function makeFit(
  */
 export function readFindsIn(text: string, given: Given): FindsIn {
   const { vocabulary, site = null, answers = NO_ANSWERS, status = 'ASM' } = given;
-  const reading = makeReading(vocabulary, given.words, answers);
-  const headerWords = makeHeaderWords(given.words);
+  const prepared = given.prepared ?? prepareFindsIn(vocabulary, given.words);
+  const reading = makeReading(prepared, answers);
+  const { headerWords, totals } = prepared;
   const cut = cutTable(text, headerWords.names);
   const usesComma = usesDecimalComma(cut.body);
   const named = guessColumns(cut, headerWords, reading.plainLookUps, answers, usesComma);
@@ -119,7 +121,6 @@ export function readFindsIn(text: string, given: Given): FindsIn {
   for (const column of columns)
     if (column.guess !== null) byField.set(column.guess, [...(byField.get(column.guess) ?? []), column]);
   const indicesOf = (field: Field): readonly number[] => (byField.get(field) ?? []).map(({ index }) => index);
-  const totals = new Set(given.words.totals.map(plain));
   const fit = makeFit(columns, reading, usesComma);
   const joint = cut.delimiter === '\t' ? ' ' : `${cut.delimiter} `;
 

@@ -8,3 +8,4 @@ export { writeFindsTable } from './write-table.ts';
 export { siteHead, writeSite, type SiteHead } from './write-site.ts';
 export { decodeText, type Encoding } from './decode-text.ts';
 export { tellGuesses, type GuessTold } from './tell-guesses.ts';
+export { prepareFindsIn, type Prepared } from './prepare.ts';

@@ -1,3 +1,4 @@
+import { isScored } from '../activities/index.ts';
 import type { Plan } from '../compile/index.ts';
 import { duringLine } from '../telling/notes-line.ts';
 import { catalogues } from '../words/index.ts';
@@ -50,7 +51,9 @@ export function minutesSection(plan: Plan): NotesSection {
     ...plan.activities.map((activity) =>
       row(words.during, activity.minutes, activity.title, [duringLine(activity.kind)]),
     ),
-    ...(closing === 0 ? [] : [row(words.after, closing, words.closing)]),
+    ...(closing === 0
+      ? []
+      : [row(words.after, closing, plan.activities.some(isScored) ? words.closing : words.closingOpen)]),
     row(words.whole, opening + busy + closing, ''),
   ];
   return {

@@ -1,4 +1,4 @@
-import { sheetsOf } from '../activities/index.ts';
+import { isScored, sheetsOf } from '../activities/index.ts';
 import { handlingTables, type Plan } from '../compile/index.ts';
 import type { Library } from '../library/index.ts';
 import { stationRule } from '../safety/index.ts';
@@ -22,7 +22,11 @@ export const jobSection = (plan: Plan): NotesSection => ({
       items: [
         plan.about ?? plan.title,
         plan.activities.map((activity) => notesLine(activity)).join(' '),
-        [...(plan.readAloud === true ? [site.notesAloud] : []), site.notesRecord, site.notesFirst].join(' '),
+        [
+          ...(plan.readAloud === true ? [site.notesAloud] : []),
+          plan.activities.some(isScored) ? site.notesRecord : words.jobOpen,
+          site.notesFirst,
+        ].join(' '),
       ],
     },
   ],

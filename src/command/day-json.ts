@@ -1,8 +1,7 @@
 import {
   measurePlan,
   tellClock,
-  tellCount,
-  tellRule,
+  tellConflict,
   type Day,
   type DayOutcome,
   type DayPlan,
@@ -37,6 +36,7 @@ const crew = (day: Day, plan: DayPlan) =>
 export function dayJson(day: Day, outcome: DayOutcome, leftOut: readonly string[]) {
   const none = {
     bound: null,
+    movedCells: null,
     rounds: [],
     adults: [],
     groups: [],
@@ -52,18 +52,17 @@ export function dayJson(day: Day, outcome: DayOutcome, leftOut: readonly string[
   switch (outcome.status) {
     case 'unknown':
       return { status: outcome.status, ...none };
-    case 'impossible':
+    case 'impossible': {
+      const told = tellConflict(day, outcome);
       return {
         status: outcome.status,
         ...none,
-        conflicts: (outcome.conflict?.rules ?? []).map((rule) => ({
-          rule: rule.kind,
-          says: tellRule(day, rule),
-        })),
-        isLeastConflict: outcome.conflict?.isLeast ?? null,
-        reasons: outcome.reasons.map((reason) => ({ kind: reason.kind, says: tellCount(day, reason) })),
-        leastMissed: outcome.leastMissed,
+        conflicts: told.rules.map(({ rule, says, frees }) => ({ rule, says, frees })),
+        isLeastConflict: told.isLeast,
+        reasons: told.reasons,
+        leastMissed: told.leastMissed,
       };
+    }
     case 'optimal':
     case 'bounded':
       return {
@@ -71,6 +70,7 @@ export function dayJson(day: Day, outcome: DayOutcome, leftOut: readonly string[
         ...none,
         ...outcome.minutes,
         bound: outcome.bound,
+        movedCells: outcome.movedCells,
         rounds: rounds(day, outcome.plan),
         adults: crew(day, outcome.plan),
         groups: measurePlan(day, outcome.plan).map((minutes, group) => ({

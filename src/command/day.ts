@@ -3,8 +3,7 @@ import {
   dayCalendar,
   planDay,
   tellClock,
-  tellCount,
-  tellRule,
+  tellConflict,
   whenWet,
   type Day,
   type DayOutcome,
@@ -15,6 +14,7 @@ import { readDay } from '../../shared/library/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { dayCommandWords } from '../../shared/words/en/day-command.ts';
 import { dayJson } from './day-json.ts';
+import { inHandFrom, readWrittenPlan } from './plan-in-hand.ts';
 import { highsSolver } from './highs-solver.ts';
 import type { ExitCode, Io } from './io.ts';
 import { showProblem } from './show-problem.ts';
@@ -66,20 +66,16 @@ function tell(day: Day, outcome: DayOutcome): string {
       return (
         tables(day, outcome.plan) +
         dayCommandWords.minutes(idleMinutes, unevenMinutes, walkingMinutes) +
+        (outcome.movedCells === null ? '' : dayCommandWords.moved(outcome.movedCells)) +
         proof
       );
     }
     case 'impossible': {
-      const { reasons, conflict, leastMissed } = outcome;
+      const { reasons, rules, isLeast, leastMissed } = tellConflict(day, outcome);
       return (
         dayCommandWords.impossible() +
-        dayCommandWords.counted(reasons.map((reason) => tellCount(day, reason))) +
-        (conflict === null
-          ? ''
-          : dayCommandWords.conflict(
-              conflict.rules.map((rule) => tellRule(day, rule)),
-              conflict.isLeast,
-            )) +
+        dayCommandWords.counted(reasons.map(({ says }) => says)) +
+        (isLeast === null ? '' : dayCommandWords.conflict(rules, isLeast)) +
         (leastMissed === null ? '' : dayCommandWords.leastMissed(leastMissed))
       );
     }
@@ -102,7 +98,7 @@ async function saveCalendar(path: string, day: Day, outcome: DayOutcome, io: Io)
 }
 
 /**
- * `day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]`: who is where in each slot, or why there is no such day. That there is none
+ * `day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics] [--keep PLAN.json [--from HH:MM]]`: who is where in each slot, or why there is no such day. That there is none
  * is an answer, not an error of the command.
  */
 export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
@@ -114,6 +110,8 @@ export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
       wet: { type: 'boolean' },
       seconds: { type: 'string' },
       ics: { type: 'string' },
+      keep: { type: 'string' },
+      from: { type: 'string' },
     },
   });
   const [file, more] = positionals;
@@ -124,6 +122,11 @@ export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
   }
   if (!/^[1-9]\d{0,2}$/.test(seconds) || Number(seconds) > 600) {
     io.complain(dayCommandWords.secondsUnfit(seconds));
+    return 2;
+  }
+  const isFromFit = values.from === undefined || /^([01]\d|2[0-3]):[0-5]\d$/.test(values.from);
+  if (!isFromFit || (values.from !== undefined && values.keep === undefined)) {
+    io.complain(dayCommandWords.fromUnfit(values.from ?? ''));
     return 2;
   }
   const text = await io.read(file);
@@ -140,7 +143,13 @@ export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
     return 1;
   }
   const wet = values.wet === true ? whenWet(whole) : { day: whole, leftOut: [] };
-  const outcome = planDay(wet.day, await highsSolver(Number(seconds)));
+  const before = values.keep === undefined ? null : readWrittenPlan(wet.day, await io.read(values.keep));
+  if (values.keep !== undefined && before === null) {
+    io.complain(dayCommandWords.keepUnfit(values.keep));
+    return 1;
+  }
+  const inHand = before === null ? undefined : inHandFrom(wet.day, before, values.from);
+  const outcome = planDay(wet.day, await highsSolver(Number(seconds)), { inHand });
   if (values.ics !== undefined) await saveCalendar(values.ics, wet.day, outcome, io);
   if (values.json === true) {
     io.write(`${JSON.stringify(dayJson(wet.day, outcome, wet.leftOut), null, 2)}\n`);

@@ -21,35 +21,37 @@ interface Props {
 /** One choice of several, none of them right: one is pressed, or hands are keyed in for each. */
 export function ChooseOne({ label, choices, isHands, counts, words, onChoose, onCount }: Props) {
   return (
-    <ul class="choose" role="group" aria-label={label} data-hands={isHands}>
-      {choices.map(({ id, said, face }) => (
-        <li key={id}>
-          {isHands ? (
-            <div class="choose-hands">
-              <span class="choose-face">{face}</span>
-              <Hands
-                count={counts[id] ?? 0}
-                labels={{
-                  exact: say(words.exact, { answer: said }),
-                  more: say(words.more, { answer: said }),
-                  fewer: say(words.fewer, { answer: said }),
-                }}
-                onCount={(count) => onCount(id, count)}
-              />
-            </div>
-          ) : (
-            <button
-              type="button"
-              class="choose-one"
-              data-choice={id}
-              aria-pressed={(counts[id] ?? 0) > 0}
-              onClick={() => onChoose(id)}
-            >
-              <span class="choose-face">{face}</span>
-            </button>
-          )}
-        </li>
-      ))}
-    </ul>
+    <div role="group" aria-label={label}>
+      <ul class="choose">
+        {choices.map(({ id, said, face }) => (
+          <li key={id}>
+            {isHands ? (
+              <div class="choose-hands">
+                <span class="choose-face">{face}</span>
+                <Hands
+                  count={counts[id] ?? 0}
+                  labels={{
+                    exact: say(words.exact, { answer: said }),
+                    more: say(words.more, { answer: said }),
+                    fewer: say(words.fewer, { answer: said }),
+                  }}
+                  onCount={(count) => onCount(id, count)}
+                />
+              </div>
+            ) : (
+              <button
+                type="button"
+                class="choose-one"
+                data-choice={id}
+                aria-pressed={(counts[id] ?? 0) > 0}
+                onClick={() => onChoose(id)}
+              >
+                <span class="choose-face">{face}</span>
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }

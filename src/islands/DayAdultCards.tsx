@@ -1,8 +1,7 @@
 import { say } from '../../shared/words/index.ts';
 import type { Made } from '../stores/day-schema.ts';
 import { DayCard } from './DayCard.tsx';
-import type { PaperWords } from './DaySheets.tsx';
-import { groupsAt } from './day-view.ts';
+import { groupsAt, type PaperWords } from './day-view.ts';
 
 /** A card for each adult of the day: where they are, with whom, and when they have a slot off. */
 export function DayAdultCards({ words, made }: { readonly words: PaperWords; readonly made: Made }) {

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { tellClock } from '../../shared/day/index.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Made } from '../stores/day-schema.ts';
-import type { PaperWords } from './DaySheets.tsx';
+import type { PaperWords } from './day-view.ts';
 
 interface Props {
   readonly words: PaperWords;

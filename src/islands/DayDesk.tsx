@@ -82,6 +82,10 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
       },
     );
   };
+  /** Why there was no plan is no longer so once the file is another. */
+  const letGo = (): void => {
+    if (planner.planning.kind !== 'work') planner.forget();
+  };
   /** Changes the file, and plans once it has been read. */
   const changeAndPlan = (edits: readonly DayEdit[], again: Again): void => {
     reader.change(edits, (reply) => plan(reply, again));
@@ -100,8 +104,14 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
         kept={kept}
         read={read}
         isKept={book.isKept}
-        onText={(text) => changeDay({ text })}
-        onChange={reader.change}
+        onText={(text) => {
+          letGo();
+          changeDay({ text });
+        }}
+        onChange={(edits) => {
+          letGo();
+          reader.change(edits);
+        }}
         onClose={planner.forget}
       />
       <section class="day-plan" aria-labelledby="day-plan-title">

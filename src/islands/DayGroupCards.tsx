@@ -2,8 +2,7 @@ import { tellClock, walkTo } from '../../shared/day/index.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Made } from '../stores/day-schema.ts';
 import { DayCard } from './DayCard.tsx';
-import type { PaperWords } from './DaySheets.tsx';
-import { tellDoing } from './day-view.ts';
+import { tellDoing, type PaperWords } from './day-view.ts';
 
 /** A card for whoever goes with each group: what comes when, where, and how far the walk is. */
 export function DayGroupCards({ words, made }: { readonly words: PaperWords; readonly made: Made }) {

@@ -1,13 +1,10 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { momentOf, tellClock, type Day, type DayPlan } from '../../shared/day/index.ts';
-import type { dayNow } from '../../shared/words/en/day-papers.ts';
-import { say, type Template } from '../../shared/words/index.ts';
+import { say } from '../../shared/words/index.ts';
 import { $dayBook, madeOf, openDayBook } from '../stores/day-book.ts';
 import { DayNowList } from './DayNowList.tsx';
-import type { PaperWords } from './DaySheets.tsx';
-
-export type NowWords = Readonly<Record<keyof typeof dayNow, Template>>;
+import type { NowWords, PaperWords } from './day-view.ts';
 
 interface Props {
   readonly words: NowWords;
@@ -84,7 +81,9 @@ export function DayNow({ words, paperWords, desk }: Props) {
   return (
     <div class="day day-now">
       <p class="small quiet">{day.title}</p>
-      <h2 role="status">{heading(words, day, minute)}</h2>
+      <div role="status">
+        <h2>{heading(words, day, minute)}</h2>
+      </div>
       {minutesLeft !== null && (
         <p class="day-left numbers">
           {say(kind === 'slot' ? words.left : words.until, { count: minutesLeft })}

@@ -1,8 +1,6 @@
 import type { Day, DayPlan } from '../../shared/day/index.ts';
 import { say, type Template } from '../../shared/words/index.ts';
-import type { NowWords } from './DayNow.tsx';
-import type { PaperWords } from './DaySheets.tsx';
-import { adultsAt, groupsAt } from './day-view.ts';
+import { adultsAt, groupsAt, type NowWords, type PaperWords } from './day-view.ts';
 
 interface Props {
   readonly words: NowWords;

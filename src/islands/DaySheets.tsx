@@ -1,7 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import { useLayoutEffect } from 'preact/hooks';
-import type { dayPapers } from '../../shared/words/en/day-papers.ts';
-import { say, type Template } from '../../shared/words/index.ts';
+import { say } from '../../shared/words/index.ts';
 import { $dayBook, madeOf, openDayBook } from '../stores/day-book.ts';
 import { $sheets, chooseSheets, SHEETS } from '../stores/day-choice.ts';
 import { DayAdultCards } from './DayAdultCards.tsx';
@@ -9,8 +8,7 @@ import { DayGroupCards } from './DayGroupCards.tsx';
 import { DayStationCards } from './DayStationCards.tsx';
 import { DayWall } from './DayWall.tsx';
 import { DayWhole } from './DayWhole.tsx';
-
-export type PaperWords = Readonly<Record<keyof typeof dayPapers, Template>>;
+import type { PaperWords } from './day-view.ts';
 
 interface Props {
   readonly words: PaperWords;

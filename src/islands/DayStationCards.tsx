@@ -2,8 +2,7 @@ import { sheetsAt } from '../../shared/day/index.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Made } from '../stores/day-schema.ts';
 import { DayCard } from './DayCard.tsx';
-import type { PaperWords } from './DaySheets.tsx';
-import { adultsAt, groupsAt } from './day-view.ts';
+import { adultsAt, groupsAt, type PaperWords } from './day-view.ts';
 
 /** A card for each station: who comes when, with whom, and what has to stand there. */
 export function DayStationCards({ words, made }: { readonly words: PaperWords; readonly made: Made }) {

@@ -1,8 +1,7 @@
 import { say } from '../../shared/words/index.ts';
 import type { Made } from '../stores/day-schema.ts';
-import type { PaperWords } from './DaySheets.tsx';
-import { tellDoing } from './day-view.ts';
-import { SlotTable } from './DayWhole.tsx';
+import { tellDoing, type PaperWords } from './day-view.ts';
+import { DaySlots } from './DaySlots.tsx';
 
 /** The groups alone, as large as the sheet allows: to hang on the wall. */
 export function DayWall({ words, made: { day, plan } }: { readonly words: PaperWords; readonly made: Made }) {
@@ -12,7 +11,7 @@ export function DayWall({ words, made: { day, plan } }: { readonly words: PaperW
   }));
   return (
     <section class="day-sheet" data-sheet="wall">
-      <SlotTable title={day.title} head={say(words.group)} slots={day.slots} rows={rows} />
+      <DaySlots title={day.title} head={say(words.group)} slots={day.slots} rows={rows} />
     </section>
   );
 }

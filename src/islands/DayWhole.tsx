@@ -1,53 +1,13 @@
-import type { ComponentChildren } from 'preact';
 import { sheetsAt, tellClock } from '../../shared/day/index.ts';
 import { say } from '../../shared/words/index.ts';
+import { DaySlots } from './DaySlots.tsx';
 import type { Made } from '../stores/day-schema.ts';
-import type { PaperWords } from './DaySheets.tsx';
-import { adultsAt, groupsAt, tellDoing } from './day-view.ts';
+import { adultsAt, groupsAt, tellDoing, type PaperWords } from './day-view.ts';
 
 interface Props {
   readonly words: PaperWords;
   readonly made: Made;
   readonly isWet: boolean;
-}
-
-interface TableProps {
-  readonly title: string;
-  readonly head: string;
-  readonly slots: Made['day']['slots'];
-  readonly rows: readonly { readonly name: string; readonly cells: readonly ComponentChildren[] }[];
-}
-
-/** Somebody or something by slot. */
-export function SlotTable({ title, head, slots, rows }: TableProps) {
-  return (
-    <div class="day-wide" role="region" aria-label={title} tabIndex={0}>
-      <table class="day-grid day-paper-grid">
-        <caption>{title}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{head}</th>
-            {slots.map(({ fromMinute, toMinute }) => (
-              <th scope="col" key={fromMinute}>
-                {tellClock(fromMinute)}
-                <span class="quiet">–{tellClock(toMinute)}</span>
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ name, cells }) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              {cells.map((cell, slot) => (
-                <td key={slots[slot]?.fromMinute}>{cell}</td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-  );
 }
 
 /** The whole day on a sheet: groups, stations and adults by slot, and what has to stand where. */
@@ -96,8 +56,8 @@ export function DayWhole({ words, made, isWet }: Props) {
           ))}
         </dl>
       </header>
-      <SlotTable title={say(words.groupsBySlot)} head={say(words.group)} slots={day.slots} rows={groups} />
-      <SlotTable
+      <DaySlots title={say(words.groupsBySlot)} head={say(words.group)} slots={day.slots} rows={groups} />
+      <DaySlots
         title={say(words.stationsBySlot)}
         head={say(words.station)}
         slots={day.slots}

@@ -46,7 +46,7 @@ export function Handle({ lesson, activity, words, seen }: HandleProps) {
   return (
     <div class="handle" ref={root}>
       {table.isRead ? (
-        <section class="record-card" aria-labelledby={`${activity.id}-record`}>
+        <section class="record-card" aria-labelledby={`${activity.id}-title ${activity.id}-record`}>
           <h3 id={`${activity.id}-record`} tabIndex={-1} data-record>
             {say(words.recordTitle)}
           </h3>

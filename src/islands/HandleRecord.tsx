@@ -79,7 +79,9 @@ function Row({ piece, words, senses }: RowProps) {
         {say(words.recordIs, { name, material, is: say(isWords(words)[is]) })}
       </td>
       <td data-label={say(words.colHow)}>
-        {sign} {note !== null && <span class="record-also">{note}</span>}
+        <div>
+          {sign} {note !== null && <span class="record-also">{note}</span>}
+        </div>
       </td>
     </tr>
   );

@@ -45,7 +45,7 @@ export function Talk({ lesson, activity, words, voices }: TalkProps) {
   return (
     <div class="talk" ref={root}>
       {table.isRead ? (
-        <section class="record-card" aria-labelledby={`${activity.id}-record`}>
+        <section class="record-card" aria-labelledby={`${activity.id}-title ${activity.id}-record`}>
           <h3 id={`${activity.id}-record`} tabIndex={-1} data-record>
             {say(words.recordTitle)}
           </h3>

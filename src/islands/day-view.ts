@@ -1,9 +1,12 @@
 import type { Day, DayPlan, Doing } from '../../shared/day/index.ts';
+import type { dayNow, dayPapers } from '../../shared/words/en/day-papers.ts';
 import type { daySheet, dayForm } from '../../shared/words/en/day-sheet.ts';
 import type { Template } from '../../shared/words/index.ts';
 
 /** The words of the page, handed to the island as plain data. */
 export type SheetWords = Readonly<Record<keyof typeof daySheet, Template>>;
+export type PaperWords = Readonly<Record<keyof typeof dayPapers, Template>>;
+export type NowWords = Readonly<Record<keyof typeof dayNow, Template>>;
 export type FormWords = Readonly<Record<keyof typeof dayForm, Template>>;
 
 /** A day that comes with the site, to begin from. */

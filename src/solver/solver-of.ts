@@ -1,5 +1,5 @@
-import type { Highs, Model } from 'highs';
-import type { Solve, Solved } from '../../shared/day/index.ts';
+import type { CallbackData, Highs, HighsCallbackMap, Model } from 'highs';
+import type { Solve, Solved, Watch } from '../../shared/day/index.ts';
 
 /** Even with the time used up, a small programme gets this long. */
 const LEAST_SECONDS = 0.2;
@@ -9,9 +9,41 @@ const ENDLESS = 1e20;
 const namesOf = (model: Model, count: number): readonly string[] =>
   Array.from({ length: count }, (_, index) => model.getColName(index));
 
+/** Only what is listened for is asked for: each call out of the solver costs it time. */
+function earsOf(
+  { constants: { callbackType } }: Highs,
+  watch: Watch,
+  named: (values: Float64Array) => Readonly<Record<string, number>>,
+): HighsCallbackMap {
+  let best = Number.NEGATIVE_INFINITY;
+  const { better, bound } = watch;
+  return {
+    ...(better === undefined
+      ? {}
+      : {
+          [callbackType.mipImprovingSolution]: ({ data }: { readonly data: CallbackData }) => {
+            if (data.mip_solution !== undefined) better(named(data.mip_solution));
+            return undefined;
+          },
+        }),
+    ...(bound === undefined
+      ? {}
+      : {
+          [callbackType.mipInterrupt]: ({ data }: { readonly data: CallbackData }) => {
+            const proved = data.mip_dual_bound ?? best;
+            if (Math.abs(proved) < ENDLESS && proved > best + 1e-6) {
+              best = proved;
+              bound(proved);
+            }
+            return undefined;
+          },
+        }),
+  };
+}
+
 /** HiGHS as the solver of a day: all it is asked together takes about `seconds`. */
 export function solverOf(highs: Highs, seconds: number): Solve {
-  const { modelStatus, callbackType, solutionStatus } = highs.constants;
+  const { modelStatus, solutionStatus } = highs.constants;
   const end = performance.now() + seconds * 1000;
   return (programme, watch = {}) =>
     highs.withModel({ format: 'lp', data: programme }, (model): Solved => {
@@ -34,21 +66,7 @@ export function solverOf(highs: Highs, seconds: number): Solve {
           values: known.map(([, name]) => start[name] ?? 0),
         });
       }
-      let best = Number.NEGATIVE_INFINITY;
-      model.run({
-        [callbackType.mipImprovingSolution]: (event) => {
-          if (event.data.mip_solution !== undefined) watch.better?.(named(event.data.mip_solution));
-          return undefined;
-        },
-        [callbackType.mipInterrupt]: (event) => {
-          const bound = event.data.mip_dual_bound ?? best;
-          if (Math.abs(bound) < ENDLESS && bound > best + 1e-6) {
-            best = bound;
-            watch.bound?.(bound);
-          }
-          return undefined;
-        },
-      });
+      model.run(earsOf(highs, watch, named));
       const status = model.getModelStatus();
       if (status === modelStatus.infeasible) return { status: 'infeasible', bound: null, values: null };
       const isOptimal = status === modelStatus.optimal;

@@ -15,6 +15,20 @@ test('check of every demo lesson says so, and exits 0', () => {
   });
 });
 
+test('a day file is checked as a day, wherever it lies', () => {
+  const days = ['content/days/class-morning.yaml', 'content/days/open-day.yaml'];
+  expect(runPitlore(['check', ...days])).toEqual({
+    code: 0,
+    out: '2 files checked: 0 errors, 0 cautions\n',
+    err: '',
+  });
+  const file = join(newFolder(), 'ours.yaml');
+  writeFileSync(file, readFileSync('content/days/open-day.yaml', 'utf8').replace('groups:', 'grups:'));
+  const { code, out } = runPitlore(['check', file]);
+  expect(code).toBe(1);
+  expect(out).toMatch(/ours\.yaml:\d+:1: error: expected one of: .*groups/);
+});
+
 test('an error is told as file:line:column, with its line and a caret, and exits 1', () => {
   const file = broken('tray-unknown.md');
   const { code, out, err } = runPitlore(['check', file]);

@@ -149,7 +149,7 @@ describe('pitlore day on days that cannot be', () => {
   });
 
   test.each([
-    ['skill: pit }', 'skil: pit }', 'expected one of'],
+    ['skill: pit,', 'skil: pit,', 'expected one of'],
     ['must-see: [pit,', 'must-see: [pits,', '(write "pit")'],
     ['from: "10:15", to: "10:35"', 'from: "10:15", to: "10:05"', 'expected a time after 10:15'],
     ['from: "10:15", to: "10:35"', 'from: "10:05", to: "10:35"', 'begins at 10:10 or later'],
@@ -175,6 +175,48 @@ describe('pitlore day on days that cannot be', () => {
       expect(run(changed).code).toBe(1);
     },
   );
+});
+
+describe('a plan in hand', () => {
+  const folder = newFolder();
+  const kept = join(folder, 'plan.json');
+  const late = join(folder, 'late.yaml');
+  const first = runPitlore(['day', MORNING, '--json']).out;
+  writeFileSync(kept, first);
+
+  test('with nothing changed, nothing moves', () => {
+    const again = told(runPitlore(['day', MORNING, '--json', '--keep', kept]).out);
+    expect(again).toMatchObject({ movedCells: 0, rounds: told(first).rounds });
+  });
+
+  test('a late bus: what has happened stays, and the plan keeps every rule', () => {
+    const text = readFileSync(MORNING, 'utf8').replace('arrives: "09:40"', 'arrives: "10:15"');
+    writeFileSync(late, text);
+    const again = told(runPitlore(['day', late, '--json', '--keep', kept, '--from', '10:15']).out);
+    expect(again.status).toBe('optimal');
+    expect(brokenRules(dayOf(late), planOf(dayOf(late), again))).toEqual([]);
+    expect(again.rounds[0]?.groups[0]?.doing).toBe('away');
+    expect(again.rounds[0]?.groups.slice(1)).toEqual(told(first).rounds[0]?.groups.slice(1));
+    expect(runPitlore(['day', late, '--keep', kept, '--from', '10:15']).out).toMatch(
+      /\d slots? (is|are) not as in the plan/,
+    );
+  });
+
+  test.each([
+    { argv: ['--from', '10:15'], code: 2 },
+    { argv: ['--keep', kept, '--from', 'ten'], code: 2 },
+    { argv: ['--keep', MORNING], code: 1 },
+  ])('$argv: $code, and how to', ({ argv, code }) => {
+    expect(runPitlore(['day', MORNING, ...argv]).code).toBe(code);
+  });
+});
+
+test('what would free a day that cannot be is said beside each rule', () => {
+  const file = join(newFolder(), 'day.yaml');
+  writeFileSync(file, readFileSync(MORNING, 'utf8').replace('arrives: "09:40"', 'arrives: "10:20"'));
+  const { out } = runPitlore(['day', file]);
+  expect(out).toContain('  Heron must see Pots.\n    Let Heron go without Pots.\n');
+  expect(out).toContain('Have Heron there from 09:50 to 12:20.');
 });
 
 test.each([[['day']], [['day', MORNING, 'more.yaml']], [['day', MORNING, '--seconds', '0']]])(

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { stream, uniform, uniformBelow } from '../../shared/chance/index.ts';
-import { dropIn } from '../../shared/day/index.ts';
+import { dropIn, placesForWait } from '../../shared/day/index.ts';
 
 const HOURS_A_YEAR = 365 * 24;
 
@@ -82,6 +82,13 @@ test('two hundred stations at random agree with the balance of states', () => {
     // Little 1961 (FM): those in line are arrivals times wait.
     expect((perHour / 60) * queue.meanWaitMinutes).toBeCloseTo(queue.meanQueue, 9);
   }
+});
+
+test('the fewest places for a wait, read off the waits of three, four and five places', () => {
+  // 20 an hour, 8 minutes: 3 places wait 19 min, 4 wait 2.3, 5 wait 0.6 (worked out apart).
+  const least = (mostWaitMinutes: number) => placesForWait({ perHour: 20, minutes: 8, mostWaitMinutes });
+  expect([least(20), least(5), least(1)]).toEqual([3, 4, 5]);
+  expect(placesForWait({ perHour: 1000, minutes: 240, mostWaitMinutes: 1 })).toBeNull();
 });
 
 test('parties that come as fast as they can leave, or faster: no steady queue', () => {

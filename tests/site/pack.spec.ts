@@ -65,6 +65,22 @@ async function sortByKeyboard(page: Page): Promise<void> {
   await expect(page.locator('.record tbody tr')).toHaveCount(finds);
 }
 
+test('a handling session and a talk are gone through in a file, and told without a score', async ({
+  opened,
+}) => {
+  const file = demo('in-the-hand');
+  expect(gzipSync(readFileSync(file)).length).toBeLessThan(MOST_BYTES);
+  const page = await opened(file);
+  await page.locator('.handle [data-sense="feel"]').focus();
+  await page.keyboard.press('Enter');
+  await page.locator('.handle [data-move="read"]').press('Enter');
+  await expect(page.locator('.handle')).toContainText('There is no score');
+  await page.locator('.talk [data-asks="before"] [data-choice="a"]').press(' ');
+  await page.locator('.talk [data-move="read"]').press('Enter');
+  await expect(page.locator('.talk')).toContainText('there is no score');
+  await expect(page.locator('[data-caution]')).toContainText('touch what is on the tray');
+});
+
 test('a sort is finished by keyboard from a file, and is there after it is opened again', async ({
   opened,
 }) => {

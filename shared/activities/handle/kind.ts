@@ -11,8 +11,8 @@ import { sampleHandling, tellHandling, type HandleTold } from './tell.ts';
 
 export const handle: UnscoredKind<HandleBlock, HandleActivity, HandlePlay, HandleTold> = {
   isScored: false,
-  schema: handleBlock,
   starter: startHandle,
+  schema: handleBlock,
   playSchema: handlePlay,
   compile: compileHandle,
   tell: tellHandling,

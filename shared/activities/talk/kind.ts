@@ -9,8 +9,8 @@ import { sampleTalk, tellTalk, type TalkTold } from './tell.ts';
 
 export const talk: UnscoredKind<TalkBlock, TalkActivity, TalkPlay, TalkTold> = {
   isScored: false,
-  schema: talkBlock,
   starter: startTalk,
+  schema: talkBlock,
   playSchema: talkPlay,
   compile: compileTalk,
   tell: tellTalk,

@@ -13,7 +13,12 @@ const pad = (rows: readonly (readonly string[])[]): string => {
 /** What `day` says. */
 export const dayCommandWords = {
   needs: (): string =>
-    'day needs one day file: pitlore day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]',
+    'day needs one day file: pitlore day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics] [--keep PLAN.json [--from HH:MM]]',
+  keepUnfit: (path: string): string => `expected in ${path} a plan that day --json wrote`,
+  fromUnfit: (written: string): string =>
+    `expected --from with a time such as 10:40, and --keep with the plan so far; received "${written}"`,
+  moved: (cells: number): string =>
+    `${cells} ${cells === 1 ? 'slot is' : 'slots are'} not as in the plan that was kept.\n`,
   secondsUnfit: (written: string): string =>
     `expected --seconds with a whole number from 1 to 600; received "${written}"`,
   noDate: (file: string): string => `${file} says no date, and a calendar needs one: add date: "2027-06-10"`,
@@ -39,8 +44,8 @@ export const dayCommandWords = {
   impossible: (): string => 'There is no such day.\n',
   counted: (sentences: readonly string[]): string =>
     sentences.length === 0 ? '' : `By counting:\n${sentences.map((line) => `  ${line}\n`).join('')}`,
-  conflict: (sentences: readonly string[], isLeast: boolean): string =>
-    `${isLeast ? 'These cannot all hold; give up any one and the others can' : 'These cannot all hold'}:\n${sentences.map((line) => `  ${line}\n`).join('')}`,
+  conflict: (rules: readonly { readonly says: string; readonly frees: string }[], isLeast: boolean): string =>
+    `${isLeast ? 'These cannot all hold; give up any one and the others can' : 'These cannot all hold'}:\n${rules.map(({ says, frees }) => `  ${says}\n    ${frees}.\n`).join('')}`,
   leastMissed: (count: number): string =>
     `With every other rule kept, at least ${count} must-see ${count === 1 ? 'visit' : 'visits'} would have to go.\n`,
   unknown: (): string =>

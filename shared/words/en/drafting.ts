@@ -135,9 +135,9 @@ export const axeSteps = {
   join: {
     name: 'Put the axe in its handle',
     why: 'What is to be joined must be ready.',
-    after: ['smooth', 'handle'],
+    after: ['smooth', 'haft'],
   },
-  handle: { name: 'Make a handle', why: null, after: [] },
+  haft: { name: 'Make a handle', why: null, after: [] },
   test: {
     name: 'Try the flint for flaws',
     why: 'A flaw found now costs minutes, later hours.',

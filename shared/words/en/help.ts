@@ -42,13 +42,19 @@ export const help = {
     'A lesson for several bands has a page for all of them together and one for each. The links at the head of an activity lead to the same activity for another age. What each age did is kept apart.',
   scoreTitle: 'What the score says',
   scoreText:
-    'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right. An estimate is scored by ratio against the spread of the making model: the middle of the line, the widest range and always the same choice get 0.',
+    'Pupils see a count. The score in the teacher notes and on the command line is agreement beyond guessing: 0 is what dealing the same choices at random would get, 1 is the record. One tray for everything scores 0. A second home that can be argued counts as right. An estimate is scored by ratio against the spread of the making model: the middle of the line, the widest range and always the same choice get 0. Handling and talk have no score: nothing in them is right or wrong.',
   keyboardTitle: 'By keyboard or switch',
   keyboardText:
     'Tab moves from find to find. Enter or Space lifts one; then Tab chooses a tray and Enter puts it in. Escape puts it back. A switch that sends Tab and Enter can do all of it. In an estimate the arrow keys move the mark along its line; two buttons step it, and a number can be typed instead.',
   orderTitle: 'Steps in order',
   orderText:
     'In an order block you write the steps and, for each, which steps it must follow. Every order that keeps to this is right; the program counts them and says which steps may change places. Steps that wait for each other in a ring are refused, and the ring is named. Pupils choose a card and a place on the line, or move a card earlier or later.',
+  handlingTitle: 'Pieces in the hand',
+  handlingText:
+    'In a handle block you list pieces in the order they are passed. Each names a find and says what lies on the tray: the original, a replica in the same stuff, or a blunt-replica. How sharp it is follows from the find; a copy newly struck in flint counts as a fresh edge. Write edge where somebody has checked the piece that day, and exposure where a child comes less near than lifting it: look, or touch-held while the adult keeps hold. What is too sharp for the youngest of the lesson is refused at the piece. How to hold it and what to look, feel and listen for are common practice unless you write your own. A helper’s card and a table poster are printed with the lesson.',
+  talkingTitle: 'Questions nobody can settle',
+  talkingText:
+    'In a talk block you write a question with no right answer, at least two voices, and what would change our mind. Each voice has a source: a work from content/sources.yaml, common-practice, or invented. With stances, hands are counted before the voices are heard and after. To move is told like to stay; nothing says who was right, and there is no score.',
   compareTitle: 'Pits side by side',
   compareText:
     'In a compare block you name pits, and nothing else need be typed: what they hold is counted from the finds. With ask: places, pupils say which kinds lie in both of two pits and which only in one. With ask: chance, they say how alike pairs of pits are and whether chance alone could do it, then shuffle and look again. The program picks pairs that differ, so that both answers occur. Write what archaeologists make of it under reading, and why one may doubt it under doubts.',

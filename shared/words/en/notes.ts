@@ -14,6 +14,9 @@ export const notes = {
   opening: 'Begin: read the opening aloud, look, ask what they know.',
   closing:
     'Read the record card together. Ask what would change our mind. Whatever took longer has its time here.',
+  closingOpen:
+    'Say together what was found out and what is still asked. Ask what would change our mind. Whatever took longer has its time here.',
+  jobOpen: 'Nothing is right or wrong here: what they saw, felt and thought is said and kept for the class.',
   whole: 'The whole lesson',
   noSlack:
     'The activities fill the whole time. Leave one out, or plan for more: talk and questions need minutes too.',

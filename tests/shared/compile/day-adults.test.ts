@@ -27,6 +27,8 @@ const station = (name: string, kind?: string): Day['stations'][number] => ({
   fromYears: 0,
   adults: 1,
   skill: null,
+  kit: [],
+  sheetsEach: 0,
   ...(kind === undefined ? {} : { kind }),
 });
 
@@ -42,7 +44,9 @@ const day: Day = {
   stations: [station('The rope', 'knapping-demo'), station('The table')],
   adults: [],
   lunch: null,
+  fixed: [],
   gate: null,
+  mayWalkLate: false,
   places: ['field'],
   walkMinutes: [[0]],
 };

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   conflictSet,
+  countDay,
   dayProgramme,
   planDay,
   rulesOf,
@@ -117,6 +118,7 @@ describe('twelve groups at eight stations in eight slots, within ten seconds', (
 test('a plan is told as it gets better: each keeps every rule, and none comes below its bound', () => {
   for (let index = 0; index < 30; index += 1) {
     const day = randomDay(`some-${index}`, { groups: 5, stations: 5, slots: 6 });
+    if (countDay(day).length > 0) continue;
     planDay(day, solve, {
       tell: ({ plan, minutes, bound }) => {
         if (plan === null || minutes === null) return;

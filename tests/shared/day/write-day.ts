@@ -17,6 +17,7 @@ export function writeDay(day: Day): string {
         row < column ? [{ from, to, minutes: day.walkMinutes[row]?.[column] ?? 0 }] : [],
       ),
     ),
+    ...(day.mayWalkLate ? { 'late-walks': true } : {}),
     groups: Object.fromEntries(
       day.groups.map((group) => [
         group.id,

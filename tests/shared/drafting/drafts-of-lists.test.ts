@@ -1,20 +1,27 @@
 import { expect, test } from 'vitest';
 import { compileLesson } from '../../../shared/compile/index.ts';
 import { draftVisit } from '../../../shared/drafting/index.ts';
-import { readFindsIn, siteHead, writeFindsTable, writeSite } from '../../../shared/finds-in/index.ts';
+import {
+  prepareFindsIn,
+  readFindsIn,
+  siteHead,
+  writeFindsTable,
+  writeSite,
+} from '../../../shared/finds-in/index.ts';
 import { BANDS, readSite } from '../../../shared/library/index.ts';
 import { demoLibrary } from '../../demo.ts';
 import { demoWords } from '../finds-in/demo-words.ts';
 import { messyList } from '../finds-in/messy-list.ts';
 
 const { vocabulary } = demoLibrary;
+const given = { vocabulary, words: demoWords, prepared: prepareFindsIn(vocabulary, demoWords) };
 
 test('200 made lists: each draft checks clean, or says what is lacking', () => {
   let drafted = 0;
   let lacked = 0;
   for (let index = 0; index < 200; index += 1) {
     const { text: list } = messyList(String(index));
-    const { finds, rows } = readFindsIn(list, { vocabulary, words: demoWords });
+    const { finds, rows } = readFindsIn(list, given);
     const head = siteHead(`List ${index}`);
     const { value: site } = readSite(
       's.yaml',
