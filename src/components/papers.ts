@@ -19,7 +19,7 @@ export interface PaperOfLesson {
 }
 
 /** The papers of a lesson, in the order they are wanted. */
-export const papers = [
+const papers = [
   {
     path: 'teacher-notes',
     name: words.teacherNotes,
