@@ -85,7 +85,7 @@ export default {
       name: 'islands-no-node',
       severity: 'error',
       comment: 'An island runs in a browser.',
-      from: { path: '^src/(islands|stores|player)/' },
+      from: { path: '^src/(islands|stores|player|bench)/' },
       to: { dependencyTypes: ['core'] },
     },
     {

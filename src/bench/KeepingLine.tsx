@@ -16,6 +16,7 @@ interface Props {
 /** How safe the visit is, one step back and forward, and a file of one's own. */
 export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press }: Props) {
   const { past, future, text } = visit.history;
+  const file = `${visit.name}.md`;
   const state = hasNoShelf && keeping !== 'elsewhere' ? 'refused' : keeping;
   const step = (which: 'undo' | 'redo') => (): void => {
     if (which === 'undo') bench.undo();
@@ -24,7 +25,7 @@ export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press }: 
   };
   return (
     <div class="keeping" data-state={state}>
-      <strong class="keeping-name">{visit.name}.md</strong>
+      <strong class="keeping-name">{file}</strong>
       <span data-keeping={state}>{words[state]}</span>
       {state === 'elsewhere' && (
         <button type="button" class="press small" onClick={() => void bench.takeOver()}>
@@ -52,7 +53,7 @@ export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press }: 
           type="button"
           class="press small"
           onClick={() => {
-            saveFile(`${visit.name}.md`, text, 'text/markdown');
+            saveFile(file, text, 'text/markdown');
             press('file');
           }}
         >

@@ -13,6 +13,7 @@ import { HandleRules } from './HandleRules.tsx';
 import { HandleTray } from './HandleTray.tsx';
 import type { HandleProps } from './handle-view.ts';
 import { WaysToPlay } from './WaysToPlay.tsx';
+import { noted } from '../stores/plays.ts';
 
 /** A handling session on screen: a piece at a time, what to look, feel and listen for, then the record. No score. */
 export function Handle({ lesson, activity, words, seen }: HandleProps) {
@@ -53,7 +54,7 @@ export function Handle({ lesson, activity, words, seen }: HandleProps) {
             activity={activity}
             words={words}
             isHands={table.way === 'hands'}
-            told={tellHandling(activity, { activity: activity.id, met: table.met, asks: table.asks })}
+            told={tellHandling(activity, noted({ activity: activity.id, met: table.met, asks: table.asks }))}
           />
         </section>
       ) : (

@@ -10,6 +10,7 @@ import { TalkRecord } from './TalkRecord.tsx';
 import { TalkVoices } from './TalkVoices.tsx';
 import type { TalkProps } from './talk-view.ts';
 import { WaysToPlay } from './WaysToPlay.tsx';
+import { noted } from '../stores/plays.ts';
 
 /** A talk on screen: take a stand, hear the voices, weigh the evidence, stand again. No answer is right. */
 export function Talk({ lesson, activity, words, voices }: TalkProps) {
@@ -52,12 +53,15 @@ export function Talk({ lesson, activity, words, voices }: TalkProps) {
             activity={activity}
             words={words}
             isHands={table.way === 'hands'}
-            told={tellTalk(activity, {
-              activity: activity.id,
-              before: table.before,
-              after: table.after,
-              weighs: table.weighs,
-            })}
+            told={tellTalk(
+              activity,
+              noted({
+                activity: activity.id,
+                before: table.before,
+                after: table.after,
+                weighs: table.weighs,
+              }),
+            )}
           />
         </section>
       ) : (

@@ -4,9 +4,9 @@ import { expect, test } from 'vitest';
 import { kindNames } from '../../shared/activities/index.ts';
 import { lineAt, sourceFiles, type SourceFile } from './source-files.ts';
 
-/** Where a word means something else than the kind: how near a child comes to a piece; a list of the teacher notes. */
+/** Where a word means something else: how near a child comes to a piece, the handle of an axe; a list of the notes. */
 const OTHER_MEANINGS: Readonly<Record<string, readonly string[]>> = {
-  handle: ['shared/safety/vocabulary.ts'],
+  handle: ['shared/safety/vocabulary.ts', 'shared/drafting/order-draft.ts'],
   talk: ['shared/compile/check-notes.ts', 'shared/library/read-notes.ts', 'shared/notes/rows-sections.ts'],
 };
 
