@@ -25,6 +25,7 @@ export const dayFields: readonly Field[] = [
   field('title', 'text', 'title'),
   field('date', 'date', 'date'),
   field('gate', 'text', 'gate'),
+  field('setting', 'text', 'setting'),
   field('must-see', 'stations', 'must-see'),
   field('late-walks', 'yes', 'late-walks', { silent: false }),
 ];
@@ -55,6 +56,7 @@ export const stationFields: readonly Field[] = [
   field('from-age', 'number', 'from-age'),
   field('adults', 'number', 'adultsNeeded'),
   field('skill', 'text', 'skill'),
+  field('kind', 'text', 'kind'),
   field('sheets', 'number', 'sheets'),
   field('kit', 'words', 'kit'),
   field('wet', 'yes', 'wet', { silent: false, yes: 'shut' }),

@@ -157,6 +157,8 @@ export const dayForm = {
   'from-age': 'From age',
   adultsNeeded: 'Adults it takes',
   skill: 'Skill it asks for',
+  kind: 'What it is, for the safety rules',
+  setting: 'Where it is, for the safety rules',
   wet: 'Rain closes it',
   shut: 'Shut in slots',
   kit: 'Kit (commas between)',

@@ -27,6 +27,8 @@ const station = (name: string, kind?: string): Day['stations'][number] => ({
   fromYears: 0,
   adults: 1,
   skill: null,
+  kit: [],
+  sheetsEach: 0,
   ...(kind === undefined ? {} : { kind }),
 });
 
@@ -42,6 +44,8 @@ const day: Day = {
   stations: [station('The rope', 'knapping-demo'), station('The table')],
   adults: [],
   lunch: null,
+  fixed: [],
+  mayWalkLate: false,
   gate: null,
   places: ['field'],
   walkMinutes: [[0]],
