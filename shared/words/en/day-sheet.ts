@@ -157,6 +157,7 @@ export const dayForm = {
   'from-age': 'From age',
   adultsNeeded: 'Adults it takes',
   skill: 'Skill it asks for',
+  unsaid: 'not said',
   kind: 'What it is, for the safety rules',
   setting: 'Where it is, for the safety rules',
   wet: 'Rain closes it',
