@@ -39,38 +39,43 @@ export function FileText({ text, problems, caret, isLocked, write, undo, redo }:
   }, [caret]);
 
   return (
-    <div class="file">
-      <div class="file-gutter numbers" aria-hidden="true" ref={gutter}>
-        {lines.map((_, index) => (
-          <span key={index} data-grade={grades.get(index + 1)}>
-            {index + 1}
-          </span>
-        ))}
+    <>
+      <pre class="file-printed" aria-hidden="true">
+        {text}
+      </pre>
+      <div class="file">
+        <div class="file-gutter numbers" aria-hidden="true" ref={gutter}>
+          {lines.map((_, index) => (
+            <span key={index} data-grade={grades.get(index + 1)}>
+              {index + 1}
+            </span>
+          ))}
+        </div>
+        <textarea
+          ref={area}
+          class="file-text"
+          aria-label={words.fileLabel}
+          spellcheck={false}
+          autocapitalize="off"
+          wrap="off"
+          readOnly={isLocked}
+          value={text}
+          onInput={({ currentTarget }) => {
+            write(currentTarget.value);
+          }}
+          onScroll={({ currentTarget }) => {
+            if (gutter.current !== null) gutter.current.scrollTop = currentTarget.scrollTop;
+          }}
+          onKeyDown={(event) => {
+            if (!event.ctrlKey && !event.metaKey) return;
+            const key = event.key.toLowerCase();
+            if (key !== 'z' && key !== 'y') return;
+            event.preventDefault();
+            if (key === 'y' || event.shiftKey) redo();
+            else undo();
+          }}
+        />
       </div>
-      <textarea
-        ref={area}
-        class="file-text"
-        aria-label={words.fileLabel}
-        spellcheck={false}
-        autocapitalize="off"
-        wrap="off"
-        readOnly={isLocked}
-        value={text}
-        onInput={({ currentTarget }) => {
-          write(currentTarget.value);
-        }}
-        onScroll={({ currentTarget }) => {
-          if (gutter.current !== null) gutter.current.scrollTop = currentTarget.scrollTop;
-        }}
-        onKeyDown={(event) => {
-          if (!event.ctrlKey && !event.metaKey) return;
-          const key = event.key.toLowerCase();
-          if (key !== 'z' && key !== 'y') return;
-          event.preventDefault();
-          if (key === 'y' || event.shiftKey) redo();
-          else undo();
-        }}
-      />
-    </div>
+    </>
   );
 }

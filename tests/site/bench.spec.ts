@@ -55,7 +55,7 @@ test('a visit is begun, changed by form and in the file, and the two stay in ste
 test('parts are put in, moved and taken out', async ({ watched: { page } }) => {
   await begin(page);
   const before = await page.locator('.layer').count();
-  await page.getByText('Put something in').click();
+  await page.locator('.add-part > summary').click();
   await page.getByRole('button', { name: 'order', exact: true }).click();
   await expect(page.locator('.layer')).toHaveCount(before + 1);
   await expect(file(page)).toHaveValue(/\n```order\n/);
