@@ -8,11 +8,9 @@ import { handlePlay, type HandlePlay } from './play.ts';
 import { handleBlock, type HandleBlock } from './schema.ts';
 import { startHandle } from './starter.ts';
 import { sampleHandling, tellHandling, type HandleTold } from './tell.ts';
-import { startHandle } from './starter.ts';
 
 export const handle: UnscoredKind<HandleBlock, HandleActivity, HandlePlay, HandleTold> = {
   isScored: false,
-  starter: startHandle,
   schema: handleBlock,
   starter: startHandle,
   playSchema: handlePlay,

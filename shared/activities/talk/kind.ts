@@ -6,11 +6,9 @@ import { talkPlay, type TalkPlay } from './play.ts';
 import { talkBlock, type TalkBlock } from './schema.ts';
 import { startTalk } from './starter.ts';
 import { sampleTalk, tellTalk, type TalkTold } from './tell.ts';
-import { startTalk } from './starter.ts';
 
 export const talk: UnscoredKind<TalkBlock, TalkActivity, TalkPlay, TalkTold> = {
   isScored: false,
-  starter: startTalk,
   schema: talkBlock,
   starter: startTalk,
   playSchema: talkPlay,
