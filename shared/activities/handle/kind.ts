@@ -11,7 +11,6 @@ import { sampleHandling, tellHandling, type HandleTold } from './tell.ts';
 
 export const handle: UnscoredKind<HandleBlock, HandleActivity, HandlePlay, HandleTold> = {
   isScored: false,
-  starter: startHandle,
   schema: handleBlock,
   playSchema: handlePlay,
   compile: compileHandle,
