@@ -11,6 +11,7 @@ import { sampleHandling, tellHandling, type HandleTold } from './tell.ts';
 
 export const handle: UnscoredKind<HandleBlock, HandleActivity, HandlePlay, HandleTold> = {
   isScored: false,
+  starter: startHandle,
   schema: handleBlock,
   playSchema: handlePlay,
   compile: compileHandle,

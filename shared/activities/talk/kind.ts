@@ -9,6 +9,7 @@ import { sampleTalk, tellTalk, type TalkTold } from './tell.ts';
 
 export const talk: UnscoredKind<TalkBlock, TalkActivity, TalkPlay, TalkTold> = {
   isScored: false,
+  starter: startTalk,
   schema: talkBlock,
   playSchema: talkPlay,
   compile: compileTalk,
