@@ -48,18 +48,24 @@ function writtenThere(path: Path, station: WrittenStation, setting: string): str
   return `${String(key)}: ${String(shown)}`;
 }
 
-function faultOf(
-  rules: SafetyRules,
-  refusal: Refusal,
-  written: WrittenStation,
-  use: StationUse,
-  setting: string,
-  youngest: number,
-): Fault {
-  const { id, outcome, station, say, mend } = refusal;
+/** A station as it was written and as the rules read it, with whom it is for. */
+export interface StationAsked {
+  readonly written: WrittenStation;
+  readonly use: StationUse;
+  readonly setting: string;
+  /** Whole years of the youngest child who may come. */
+  readonly youngest: number;
+  /** Where the station, or one of its keys, stands in its file. */
+  readonly pathTo: (within: Path) => Path;
+}
+
+/** What the rules say against a station, at its place: an error where they refuse, a caution where they hold. */
+export function stationFault(rules: SafetyRules, refusal: Refusal, asked: StationAsked): Fault {
+  const { id, outcome, say, mend } = refusal;
+  const { written, use, setting, youngest } = asked;
   const within = pathWithin(id, written);
   const there = writtenThere(within, written, setting);
-  const path = ['visit', 'stations', station, ...within];
+  const path = asked.pathTo(within);
   const edge = edgeAtStation(rules, use);
   if (id === 'X05' && edge !== null) {
     const nearer = nearestAllowed(rules.minimumAges, edge, youngest);
@@ -95,6 +101,14 @@ export function visitFaults(
     const use = stations[refusal.station];
     return said === undefined || use === undefined
       ? []
-      : [faultOf(rules, refusal, said, use, setting, youngest)];
+      : [
+          stationFault(rules, refusal, {
+            written: said,
+            use,
+            setting,
+            youngest,
+            pathTo: (within) => ['visit', 'stations', refusal.station, ...within],
+          }),
+        ];
   });
 }

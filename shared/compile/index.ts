@@ -1,5 +1,6 @@
 export { addUp, claimLines, type AddedUp, type ClaimLine } from './add-up.ts';
 export { bandPlan } from './band-plan.ts';
+export { checkDay } from './check-day.ts';
 export { checkLesson } from './check-lesson.ts';
 export { readingTarget } from './check-reading.ts';
 export { compileLesson, type CompiledLesson } from './compile-lesson.ts';

@@ -29,7 +29,8 @@ const ifWritten = <Key extends keyof StationUse>(
   value: StationUse[Key] | undefined,
 ): Partial<StationUse> => (value === undefined ? {} : { [key]: value });
 
-const useOf = (
+/** A station as the safety rules read it. @param types Types of object, where finds were written. */
+export const stationUse = (
   written: WrittenStation,
   types: readonly string[] | undefined,
   maximumAtOnce: number,
@@ -75,7 +76,7 @@ export function readVisit({ setting, stations }: WrittenVisit, site: Site, libra
     }),
   );
   const uses = stations.map((written) =>
-    useOf(
+    stationUse(
       written,
       written.finds?.map((name) => types.get(name) ?? name),
       stationRule(library.safety, written.kind).maximumAtOnce,

@@ -6,9 +6,8 @@ export const PUPILS_DO = ['watch', 'flake', 'swing', 'grind', 'heat', 'throw'] a
 
 const metres = z.number().min(0).max(1000);
 
-const visitStation = z.strictObject({
-  kind: z.enum(STATION_KINDS).describe('What runs there'),
-  children: z.int().min(1).max(200).optional().describe('Children there at once; as many as fit if left out'),
+/** What is done at a station, in the words of the safety rules. */
+export const stationWork = {
   finds: z
     .array(z.string().min(1))
     .min(1)
@@ -24,6 +23,12 @@ const visitStation = z.strictObject({
   dry: z.boolean().optional().describe('Whether stone is worked without water'),
   'powered-tool': z.boolean().optional().describe('Whether a powered tool runs'),
   'raw-materials': z.boolean().optional().describe('Whether hide, horn, wool or bone is raw or unknown'),
+} as const;
+
+const visitStation = z.strictObject({
+  kind: z.enum(STATION_KINDS).describe('What runs there'),
+  children: z.int().min(1).max(200).optional().describe('Children there at once; as many as fit if left out'),
+  ...stationWork,
 });
 
 /** What runs beside the screens and papers of a lesson, as a lead writes it in the head. */

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { stationWork } from '../lesson/visit-schema.ts';
 import { SETTINGS, STATION_KINDS } from '../safety/index.ts';
 import { STATUSES } from './status.ts';
 
@@ -39,6 +40,10 @@ const station = z.strictObject({
     .enum(STATION_KINDS)
     .optional()
     .describe('What it is to the safety rules, for the adults it takes; a table where nothing is said'),
+  work: z
+    .strictObject(stationWork)
+    .optional()
+    .describe('What is done there, in the words of a lesson’s visit: exposure, edge, pupils, dry …'),
   kit: z.array(z.string()).max(40).optional().describe('What has to stand there'),
   sheets: z.int().min(0).max(20).optional().describe('Printed sheets each pupil takes there'),
 });

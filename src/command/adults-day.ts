@@ -1,4 +1,5 @@
 import {
+  checkDay,
   dayMoments,
   daySetting,
   plainStations,
@@ -7,7 +8,6 @@ import {
   type DayMoment,
 } from '../../shared/compile/index.ts';
 import { planDay, tellClock, type Day } from '../../shared/day/index.ts';
-import { readDay } from '../../shared/library/index.ts';
 import { dayAdultsWords } from '../../shared/words/en/day-adults.ts';
 import { becauseSentence, safetyWords } from '../../shared/words/en/safety.ts';
 import type { SafetyRules } from '../../shared/safety/index.ts';
@@ -51,7 +51,7 @@ export async function adultsOfDay(
   io: Io,
 ): Promise<ExitCode> {
   const source = await io.read(file);
-  const read = readDay(file, source);
+  const read = checkDay(file, source, rules);
   for (const problem of read.problems) io.complain(showProblem(problem, source));
   const day = read.value;
   if (day === null) return 1;

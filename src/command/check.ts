@@ -1,11 +1,10 @@
 import { basename, dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { checkLesson } from '../../shared/compile/index.ts';
+import { checkDay, checkLesson } from '../../shared/compile/index.ts';
 import { hasErrors, type Problem, type ProblemCode } from '../../shared/lesson/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import {
   isDayFile,
-  readDay,
   readFindsTable,
   readFramework,
   readGlossary,
@@ -30,8 +29,9 @@ async function checkFile(
   io: Io,
 ): Promise<{ problems: readonly Problem[]; text: string }> {
   const text = await io.read(file);
-  if (/\.ya?ml$/.test(file) && isDayFile(file, text)) return { text, problems: readDay(file, text).problems };
   const { library, problems } = await libraryFor(file, named, io);
+  if (/\.ya?ml$/.test(file) && isDayFile(file, text))
+    return { text, problems: checkDay(file, text, library.safety).problems };
   if (file.endsWith('.csv'))
     return { text, problems: readFindsTable(file, text, library.vocabulary, 'ASM').problems };
   const sources = library.sources.map(({ id }) => id);

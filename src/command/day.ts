@@ -10,13 +10,14 @@ import {
   type DayPlan,
   type Doing,
 } from '../../shared/day/index.ts';
-import { readDay } from '../../shared/library/index.ts';
+import { checkDay } from '../../shared/compile/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { dayCommandWords } from '../../shared/words/en/day-command.ts';
 import { dayJson } from './day-json.ts';
 import { inHandFrom, readWrittenPlan } from './plan-in-hand.ts';
 import { highsSolver } from './highs-solver.ts';
 import type { ExitCode, Io } from './io.ts';
+import { libraryFor } from './library-for.ts';
 import { showProblem } from './show-problem.ts';
 
 /** What all of a plan may take where nothing is said. ASM. */
@@ -130,7 +131,8 @@ export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
     return 2;
   }
   const text = await io.read(file);
-  const read = readDay(file, text);
+  const { library } = await libraryFor(file, undefined, io);
+  const read = checkDay(file, text, library.safety);
   for (const problem of read.problems) io.complain(showProblem(problem, text));
   if (read.value === null) return 1;
   const whole = read.value;

@@ -18,7 +18,12 @@ interface Props {
   readonly words: SheetWords;
   readonly formWords: FormWords;
   readonly demos: readonly DemoDay[];
-  readonly links: { readonly sheets: string; readonly now: string; readonly dropIn: string };
+  readonly links: {
+    readonly sheets: string;
+    readonly now: string;
+    readonly dropIn: string;
+    readonly rules: string;
+  };
 }
 
 /** From which slot a plan is made again; null where it is made afresh. */
@@ -33,7 +38,7 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
   const planner = useDayPlanner();
   const { day: kept } = book;
   const file = `${kept?.title ?? ''}.yaml`;
-  const reader = useDayReader(file, kept?.text ?? null, (text) => changeDay({ text }));
+  const reader = useDayReader(file, kept?.text ?? null, links.rules, (text) => changeDay({ text }));
   const { read } = reader;
   const made = madeOf(kept);
 

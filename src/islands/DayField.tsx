@@ -69,6 +69,21 @@ export function DayField(props: Props) {
       </label>
     );
   }
+  if (field.kind === 'pick') {
+    return (
+      <label class="day-field">
+        <span>{say(words[field.label])}</span>
+        <select value={shown(value)} onChange={(event) => onChange(typed('text', event.currentTarget.value))}>
+          <option value="">{say(words.unsaid)}</option>
+          {(field.choices ?? []).map((choice) => (
+            <option key={choice} value={choice}>
+              {choice.replaceAll('-', ' ')}
+            </option>
+          ))}
+        </select>
+      </label>
+    );
+  }
   const text = field.kind === 'words' ? listOf(value).map(shown).join(', ') : shown(value);
   return (
     <label class="day-field" data-kind={field.kind}>

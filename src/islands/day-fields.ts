@@ -1,7 +1,8 @@
+import { SETTINGS, STATION_KINDS } from '../../shared/safety/index.ts';
 import type { FormWords } from './day-view.ts';
 
 /** How a value of a day file is written in a form. */
-export type FieldKind = 'text' | 'number' | 'time' | 'date' | 'words' | 'slots' | 'stations' | 'yes';
+export type FieldKind = 'text' | 'number' | 'time' | 'date' | 'words' | 'slots' | 'stations' | 'yes' | 'pick';
 
 /** One field of an entry: its key in the file, how it is written, and what it is called. */
 export interface Field {
@@ -12,6 +13,8 @@ export interface Field {
   readonly silent?: unknown;
   /** What is written for a yes, where it is not `true`. */
   readonly yes?: string;
+  /** The words there are to pick from, as they stand in a file. */
+  readonly choices?: readonly string[];
 }
 
 const field = (key: string, kind: FieldKind, label: keyof FormWords, more: Partial<Field> = {}): Field => ({
@@ -25,6 +28,7 @@ export const dayFields: readonly Field[] = [
   field('title', 'text', 'title'),
   field('date', 'date', 'date'),
   field('gate', 'text', 'gate'),
+  field('setting', 'pick', 'setting', { choices: SETTINGS }),
   field('must-see', 'stations', 'must-see'),
   field('late-walks', 'yes', 'late-walks', { silent: false }),
 ];
@@ -55,6 +59,7 @@ export const stationFields: readonly Field[] = [
   field('from-age', 'number', 'from-age'),
   field('adults', 'number', 'adultsNeeded'),
   field('skill', 'text', 'skill'),
+  field('kind', 'pick', 'kind', { choices: STATION_KINDS }),
   field('sheets', 'number', 'sheets'),
   field('kit', 'words', 'kit'),
   field('wet', 'yes', 'wet', { silent: false, yes: 'shut' }),

@@ -14,7 +14,12 @@ export interface DayReader {
 const REST_MS = 150;
 
 /** Reads a day file beside the page as it is written. Edits come back by `onText` with the whole text. */
-export function useDayReader(file: string, text: string | null, onText: (text: string) => void): DayReader {
+export function useDayReader(
+  file: string,
+  text: string | null,
+  rulesAt: string,
+  onText: (text: string) => void,
+): DayReader {
   const [read, setRead] = useState<ReaderReply | null>(null);
   const worker = useRef<Worker | null>(null);
   const turn = useRef(0);
@@ -37,7 +42,7 @@ export function useDayReader(file: string, text: string | null, onText: (text: s
     }
     if (then !== undefined) after.current = then;
     turn.current += 1;
-    const message: ReaderAsk = { turn: turn.current, file, text: latest.current.text, edits };
+    const message: ReaderAsk = { turn: turn.current, file, text: latest.current.text, edits, rulesAt };
     worker.current.postMessage(message);
   };
 

@@ -16,6 +16,8 @@ export interface ReaderAsk {
   readonly file: string;
   readonly text: string;
   readonly edits: readonly DayEdit[];
+  /** Where the safety rules are served. */
+  readonly rulesAt: string;
 }
 
 export interface ReaderReply {

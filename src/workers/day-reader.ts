@@ -1,14 +1,30 @@
+import { checkDay } from '../../shared/compile/check-day.ts';
 import { readYaml } from '../../shared/lesson/index.ts';
-import { editDay, readDay } from '../../shared/library/index.ts';
+import { editDay } from '../../shared/library/index.ts';
+import type { SafetyRules } from '../../shared/safety/index.ts';
 import type { ReaderAsk, ReaderReply } from './day-messages.ts';
 
 // Reads and changes day files beside the page: the YAML reader and the schemas are no part of the page's own script.
-self.addEventListener('message', ({ data }: MessageEvent<ReaderAsk>) => {
-  const { turn, file } = data;
-  const text = data.edits.length === 0 ? data.text : editDay(data.text, data.edits);
-  const { value, problems } = readDay(file, text);
+let rules: Promise<SafetyRules> | null = null;
+
+const fetchRules = async (address: string): Promise<SafetyRules> => {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address}: ${response.status}`);
+  // Written by src/pages/day/rules.json.ts of the same build.
+  return (await response.json()) as SafetyRules;
+};
+
+async function answer({ turn, file, rulesAt, ...asked }: ReaderAsk): Promise<ReaderReply> {
+  const text = asked.edits.length === 0 ? asked.text : editDay(asked.text, asked.edits);
+  rules ??= fetchRules(rulesAt);
+  const { value, problems } = checkDay(file, text, await rules);
   const yaml = readYaml(text.replace(/^\uFEFF/, ''));
   const parts = yaml.faults.some(({ code }) => code === 'yaml-unreadable') ? null : (yaml.data ?? {});
-  const reply: ReaderReply = { turn, text, problems, day: value, parts };
-  self.postMessage(reply);
+  return { turn, text, problems, day: value, parts };
+}
+
+self.addEventListener('message', ({ data }: MessageEvent<ReaderAsk>) => {
+  void answer(data).then((reply) => {
+    self.postMessage(reply);
+  });
 });

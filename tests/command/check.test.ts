@@ -26,7 +26,7 @@ test('a day file is checked as a day, wherever it lies', () => {
   writeFileSync(file, readFileSync('content/days/open-day.yaml', 'utf8').replace('groups:', 'grups:'));
   const { code, out } = runPitlore(['check', file]);
   expect(code).toBe(1);
-  expect(out).toMatch(/ours\.yaml:\d+:1: error: expected one of: .*groups/);
+  expect(out).toMatch(/ours\.yaml:\d+:1: error: expected one of .*\(write "groups"\)/);
 });
 
 test('an error is told as file:line:column, with its line and a caret, and exits 1', () => {
