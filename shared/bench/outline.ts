@@ -41,7 +41,28 @@ export interface Outline {
 
 const EVERY_LINE_END = /\r\n|\r/g;
 
-function yamlPiece(text: string, from: number, to: number, indent: string): YamlPiece {
+type Known = ReadonlyMap<string, YamlPiece['data']>;
+
+/** What each run of YAML said the last time: a run that has not changed is not read again. */
+const knownFrom = (before: Outline | null): Known =>
+  new Map(
+    [before?.head ?? [], before?.parts ?? []]
+      .flat()
+      .flatMap((piece) => ('yaml' in piece ? [[piece.yaml, piece.data] as const] : [])),
+  );
+
+function yamlData(yaml: string, known: Known): YamlPiece['data'] {
+  const before = known.get(yaml);
+  if (before !== undefined) return before;
+  const { data, faults } = readYaml(yaml);
+  if (faults.length > 0) return null;
+  if (data === undefined) return {};
+  const isMap = typeof data === 'object' && data !== null && !Array.isArray(data);
+  // A map of a YAML text has texts for keys.
+  return isMap ? (data as Record<string, unknown>) : null;
+}
+
+function yamlPiece(text: string, from: number, to: number, indent: string, known: Known): YamlPiece {
   const raw = text.slice(from, to).replaceAll(EVERY_LINE_END, '\n');
   const yaml =
     indent === ''
@@ -53,22 +74,12 @@ function yamlPiece(text: string, from: number, to: number, indent: string): Yaml
             return line.slice(Math.min(indent.length, spaces));
           })
           .join('\n');
-  const { data, faults } = readYaml(yaml);
-  const isMap = typeof data === 'object' && data !== null && !Array.isArray(data);
-  return {
-    yamlFrom: from,
-    yamlTo: to,
-    indent,
-    yaml,
-    // A map of a YAML text has texts for keys.
-    data:
-      faults.length > 0 ? null : isMap ? (data as Record<string, unknown>) : data === undefined ? {} : null,
-  };
+  return { yamlFrom: from, yamlTo: to, indent, yaml, data: yamlData(yaml, known) };
 }
 
 const FENCE = /^(?:`{3,}|~{3,})/;
 
-function blockPiece(text: string, node: Code, from: number, to: number): BlockPiece {
+function blockPiece(text: string, node: Code, from: number, to: number, known: Known): BlockPiece {
   const slice = text.slice(from, to);
   const fence = FENCE.exec(slice)?.[0] ?? '```';
   const lineStart = Math.max(text.lastIndexOf('\n', from - 1), text.lastIndexOf('\r', from - 1)) + 1;
@@ -85,7 +96,7 @@ function blockPiece(text: string, node: Code, from: number, to: number): BlockPi
     to,
     kindName: node.lang ?? '',
     isClosed,
-    ...yamlPiece(text, yamlFrom, Math.max(yamlFrom, yamlTo), text.slice(lineStart, from)),
+    ...yamlPiece(text, yamlFrom, Math.max(yamlFrom, yamlTo), text.slice(lineStart, from), known),
   };
 }
 
@@ -93,16 +104,18 @@ function blockPiece(text: string, node: Code, from: number, to: number): BlockPi
  * Reads where the parts of a lesson file stand, so that a form can show and change them. Prose that is too tangled to
  * read is shown as one run of words.
  *
+ * @param before What was read of an earlier text: runs that have not changed are not read again.
  * @example outline('---\ntitle: A\n---\nLook.').parts[0]?.part // 'prose'
  */
-export function outline(given: string): Outline {
+export function outline(given: string, before: Outline | null = null): Outline {
+  const known = knownFrom(before);
   const shift = given.startsWith('\uFEFF') ? 1 : 0;
   const cut = cutLesson(given.slice(shift));
   const bodyFrom = cut.body.offset + shift;
   const head =
     cut.head === null || cut.fault !== null
       ? null
-      : yamlPiece(given, cut.head.offset + shift, cut.head.offset + shift + cut.head.text.length, '');
+      : yamlPiece(given, cut.head.offset + shift, cut.head.offset + shift + cut.head.text.length, '', known);
   if (tangledProse(cut.body.text) !== null) {
     const prose = { part: 'prose', from: bodyFrom, to: given.length, text: cut.body.text } as const;
     return { head, parts: [prose] };
@@ -112,13 +125,13 @@ export function outline(given: string): Outline {
     const from = bodyFrom + (node.position?.start.offset ?? 0);
     const to = bodyFrom + (node.position?.end.offset ?? 0);
     if (node.type === 'code' && FENCE.test(given.slice(from, to))) {
-      parts.push(blockPiece(given, node, from, to));
+      parts.push(blockPiece(given, node, from, to, known));
       continue;
     }
-    const before = parts.at(-1);
-    const start = before?.part === 'prose' ? before.from : from;
+    const last = parts.at(-1);
+    const start = last?.part === 'prose' ? last.from : from;
     const prose: ProsePiece = { part: 'prose', from: start, to, text: given.slice(start, to) };
-    if (before?.part === 'prose') parts[parts.length - 1] = prose;
+    if (last?.part === 'prose') parts[parts.length - 1] = prose;
     else parts.push(prose);
   }
   return { head, parts };

@@ -1,12 +1,12 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
-import { outline } from '../../shared/bench/index.ts';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { outline, type Outline } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
 import { slug } from '../../shared/library/slug.ts';
-import { createBench, type OpenVisit } from '../stores/bench.ts';
+import { createBench } from '../stores/bench.ts';
 import { BeginVisit } from './BeginVisit.tsx';
 import { createChecker } from './checker.ts';
 import { DraftPanel } from './DraftPanel.tsx';
@@ -43,8 +43,9 @@ function sitesInOrder({ sites }: Offers, own: readonly ContentFile[]): readonly 
   return sites.toSorted((a, b) => Number(isOwn(a.value)) - Number(isOwn(b.value)));
 }
 
-const startersAt = (visit: OpenVisit | null): string => {
-  const site = outline(visit?.history.text ?? '').head?.data?.['site'];
+/** The site a lesson names. */
+const siteIn = ({ head }: Outline): string => {
+  const site = head?.data?.['site'];
   return typeof site === 'string' ? site : '';
 };
 
@@ -55,6 +56,12 @@ export function Bench({ fields, content, files, help }: BenchProps) {
   const [told, tell] = useState('');
   const [caret, setCaret] = useState<Caret | null>(null);
   const visit = useStore(bench.$visit);
+  const lastRead = useRef<Outline | null>(null);
+  const text = visit?.history.text ?? '';
+  const read = useMemo(() => {
+    lastRead.current = outline(text, lastRead.current);
+    return lastRead.current;
+  }, [text]);
   const shelf = useStore(bench.$shelf);
   const keeping = useStore(bench.$keeping);
   const opened = useStore(checker.$opened);
@@ -87,7 +94,7 @@ export function Bench({ fields, content, files, help }: BenchProps) {
     setCaret,
     starter: (kind) => {
       const sites = opened?.offers.sites ?? [];
-      const site = sites.find(({ value }) => value === startersAt(bench.$visit.get())) ?? sites[0];
+      const site = sites.find(({ value }) => value === siteIn(read)) ?? sites[0];
       return site?.starters[kind] ?? `\`\`\`${kind}\ntitle: ${kind}\nminutes: 10\n\`\`\``;
     },
   });
@@ -107,7 +114,7 @@ export function Bench({ fields, content, files, help }: BenchProps) {
         {told}
       </p>
       <div class="doors">
-        <TenSteps done={stepsDone(visit, checked, pressed)} />
+        <TenSteps done={stepsDone(visit, read, checked, pressed)} />
         <details class="shelf" open={visit === null ? true : undefined}>
           <summary>{words.shelfTitle}</summary>
           <BeginVisit
@@ -159,6 +166,7 @@ export function Bench({ fields, content, files, help }: BenchProps) {
           <OnBench
             key={visit.id}
             visit={visit}
+            read={read}
             bench={bench}
             checker={checker}
             fields={fields}
@@ -172,7 +180,7 @@ export function Bench({ fields, content, files, help }: BenchProps) {
             tell={tell}
             press={press}
           />
-          <OfferedWords offers={opened?.offers ?? null} site={startersAt(visit)} />
+          <OfferedWords offers={opened?.offers ?? null} site={siteIn(read)} />
         </>
       )}
     </div>

@@ -1,6 +1,6 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useMemo, useState } from 'preact/hooks';
-import { outline } from '../../shared/bench/index.ts';
+import { useEffect, useState } from 'preact/hooks';
+import type { Outline } from '../../shared/bench/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
@@ -17,6 +17,7 @@ import { VisitParts } from './VisitParts.tsx';
 
 interface Props {
   readonly visit: OpenVisit;
+  readonly read: Outline;
   readonly bench: BenchStore;
   readonly checker: Checker;
   readonly fields: LessonFields;
@@ -37,6 +38,7 @@ const CLASS_OF = 30;
 export function OnBench(props: Props) {
   const {
     visit,
+    read,
     bench,
     checker,
     fields,
@@ -55,7 +57,6 @@ export function OnBench(props: Props) {
   const [page, setPage] = useState<PageWanted>({ isShown: false, band: null });
   const opened = useStore(checker.$opened);
   const answer = useStore(checker.$checked);
-  const read = useMemo(() => outline(text), [text]);
   // Only what was said of this visit: another may have been on the bench.
   const checked = answer !== null && answer.name === visit.name ? answer : null;
   const wants = { name: visit.name, text, files: visit.files, pupils };

@@ -1,4 +1,4 @@
-import { outline } from '../../shared/bench/index.ts';
+import { outline, type Outline } from '../../shared/bench/index.ts';
 import { starterLesson } from '../../shared/words/en/command.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import type { OpenVisit } from '../stores/bench.ts';
@@ -9,11 +9,11 @@ const starter = outline(starterLesson(''));
 /** What of the ten steps can be seen to be done from the visit itself; the rest is noted as it is pressed. */
 export function stepsDone(
   visit: OpenVisit | null,
+  { head, parts }: Outline,
   checked: Checked | null,
   pressed: ReadonlySet<StepId>,
 ): ReadonlySet<StepId> {
   if (visit === null) return pressed;
-  const { head, parts } = outline(visit.history.text);
   const title = head?.data?.['title'];
   const bands = head?.data?.['bands'];
   const words = parts.filter(({ part }) => part === 'prose');

@@ -278,3 +278,8 @@ test('parts taken out and put in', () => {
   expect(changeProse(text, 2, 'Three.\nFour.')).toBe(text.replace('Two.', 'Three.\nFour.'));
   expect(changeProse(text, 1, 'x')).toBeNull();
 });
+
+test('read again with what was read before, a text says the same', () => {
+  for (const text of texts)
+    for (const other of texts) expect(outline(text, outline(other))).toEqual(outline(text));
+});
