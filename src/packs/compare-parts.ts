@@ -1,4 +1,4 @@
-import type { ActivityOf } from '../../shared/activities/index.ts';
+import type { ActivityOf, ComparedPits } from '../../shared/activities/index.ts';
 import { catalogues, say } from '../../shared/words/index.ts';
 import { comparedPlan } from '../components/compared-plan.ts';
 import { tallyStrokes } from '../components/tally-strokes.ts';
@@ -11,15 +11,18 @@ const words = catalogues.en.compare;
 const MANY = 4;
 
 /** What each pit holds, in strokes for a few pits and in figures for many. */
-export function tallyOf({ pits, kinds }: ActivityOf<'compare'>): TallyView {
+export function tallyOf(
+  pits: readonly string[],
+  rows: readonly Pick<ComparedPits['rows'][number], 'name' | 'drawing' | 'counts'>[],
+): TallyView {
   const isFew = pits.length < MANY;
   return {
     title: say(words.tallyTitle),
     how: isFew ? say(words.tallyHow) : null,
     kind: say(words.tallyKind),
     none: say(words.tallyNone),
-    pits: pits.map(({ cut }) => say(words.pit, { pit: pitNumber(cut.id) })),
-    rows: kinds.map(({ name, drawing, counts }) => ({
+    pits: pits.map((id) => say(words.pit, { pit: pitNumber(id) })),
+    rows: rows.map(({ name, drawing, counts }) => ({
       name,
       picture: picture(drawing, 'face'),
       cells: counts.map((count) => ({ count, strokes: isFew ? tallyStrokes(count) : null })),

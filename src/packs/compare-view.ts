@@ -9,7 +9,10 @@ import type { MadeScreen, ScreenPlace } from './made-screen.ts';
 export function compareView(activity: ActivityOf<'compare'>, { lesson, plan }: ScreenPlace): MadeScreen {
   const { props, symbols } = compareScreen(lesson, plan, activity);
   const words = wordsFor(catalogues.en.compare, youngest(plan.bands));
-  const tally = tallyOf(activity);
+  const tally = tallyOf(
+    activity.pits.map(({ cut }) => cut.id),
+    activity.kinds,
+  );
   const isPlaces = activity.places !== null;
   return {
     view: isPlaces

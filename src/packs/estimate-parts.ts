@@ -12,7 +12,7 @@ import { picture } from './picture.ts';
 const words = catalogues.en.estimatePapers;
 
 /** What an estimate asks about. */
-export const subjectOf = ({ find, given }: ActivityOf<'estimate'>): SubjectView => ({
+export const subjectOf = ({ find, given }: Pick<ActivityOf<'estimate'>, 'find' | 'given'>): SubjectView => ({
   find:
     find === null
       ? null
@@ -96,3 +96,14 @@ export function stripOf(strip: Strip): StripView {
         : null,
   };
 }
+
+/** The same strip, empty: to be filled in by hand. */
+export const blankStripOf = (strip: Strip): StripView => ({
+  ...stripOf(strip),
+  lead: words.stripFill,
+  parts: [],
+  fine: null,
+  scale: words.stripScale,
+  lines: [],
+  times: null,
+});

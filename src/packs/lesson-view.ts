@@ -7,6 +7,7 @@ import { lessonParticulars } from '../../shared/telling/lesson-particulars.ts';
 import { rodParts } from '../components/rod-parts.ts';
 import type { LessonView } from '../player/lesson-view.ts';
 import { packSafety } from './pack-safety.ts';
+import { lessonPapers } from './papers/lesson-papers.ts';
 import { screenView } from './screen-view.ts';
 
 /**
@@ -31,6 +32,7 @@ export function lessonView(lesson: string, plan: Plan, library: Library): Lesson
     };
   });
   const drawings = new Map(made.flatMap((each) => each.drawings.map((drawing) => [drawing.id, drawing])));
+  const { papers, drawings: ofPapers } = lessonPapers(plan, library, [...drawings.values()]);
   const isInvented = plan.site.status === 'invented';
   return {
     product: site.productName,
@@ -41,7 +43,7 @@ export function lessonView(lesson: string, plan: Plan, library: Library): Lesson
     site: plan.site.name,
     invented: isInvented ? site.invented : null,
     particulars: lessonParticulars(plan),
-    drawings: [...drawings.values()],
+    drawings: [...drawings.values(), ...ofPapers],
     parts: plan.parts.flatMap((part, index): LessonView['parts'] => {
       if (part.part === 'prose') return [{ part: 'prose', id: `part-${index + 1}`, html: part.html }];
       const found = made.find(({ activity }) => activity.id === part.activity);
@@ -49,6 +51,7 @@ export function lessonView(lesson: string, plan: Plan, library: Library): Lesson
     }),
     caution: cautionWords(library.safety, plan),
     safety: packSafety(plan, library),
+    papers,
     results: {
       title: packWords.resultsTitle,
       lead: packWords.resultsLead,

@@ -26,7 +26,7 @@ export function WorkStrip({
     />
   );
   return (
-    <section class="work-strip" data-state="told">
+    <section class="work-strip" data-state={parts.length === 0 ? 'blank' : 'told'}>
       <h4 class="work-title">{title}</h4>
       <p>{lead}</p>
       <svg width="100%" height={fine === null ? 84 : 150} aria-hidden="true">
@@ -51,16 +51,18 @@ export function WorkStrip({
         )}
       </svg>
       <p class="small quiet">{scale}</p>
-      <ul class="work-list numbers">
-        {lines.map(({ pattern, text }) => (
-          <li key={text}>
-            <svg class="work-key" width="22" height="22" aria-hidden="true">
-              <rect class="work-part" x="1" y="1" width="20" height="20" fill={fill(pattern)} />
-            </svg>
-            <span>{text}</span>
-          </li>
-        ))}
-      </ul>
+      {lines.length > 0 && (
+        <ul class="work-list numbers">
+          {lines.map(({ pattern, text }) => (
+            <li key={text}>
+              <svg class="work-key" width="22" height="22" aria-hidden="true">
+                <rect class="work-part" x="1" y="1" width="20" height="20" fill={fill(pattern)} />
+              </svg>
+              <span>{text}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       {times !== null && (
         <p>
           <strong>{times}</strong>

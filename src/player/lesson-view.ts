@@ -8,6 +8,7 @@ import type { OrderProps } from '../islands/order-view.ts';
 import type { SortProps } from '../islands/sort-view.ts';
 import type { TalkProps } from '../islands/talk-view.ts';
 import type { TalkAfter } from '../../shared/telling/barter-talk.ts';
+import type { PapersView } from './papers/paper-view.ts';
 
 /** A drawing as it is put in the page. */
 export interface Picture {
@@ -168,6 +169,7 @@ export interface LessonView {
       readonly decides: string;
     }[];
   };
+  readonly papers: PapersView;
   /** The answers as a file to bring back. */
   readonly results: {
     readonly title: string;
