@@ -4,7 +4,7 @@ import { comparedPlan } from '../components/compared-plan.ts';
 import { tallyStrokes } from '../components/tally-strokes.ts';
 import { pitNumber } from '../../shared/telling/compare-words.ts';
 import type { Picture, TallyView } from '../player/lesson-view.ts';
-import { picture } from './picture.ts';
+import type { Drawings } from './drawings.ts';
 
 const words = catalogues.en.compare;
 /** From so many pits on, figures are read sooner than strokes. */
@@ -14,6 +14,7 @@ const MANY = 4;
 export function tallyOf(
   pits: readonly string[],
   rows: readonly Pick<ComparedPits['rows'][number], 'name' | 'drawing' | 'counts'>[],
+  drawings: Drawings,
 ): TallyView {
   const isFew = pits.length < MANY;
   return {
@@ -24,7 +25,7 @@ export function tallyOf(
     pits: pits.map((id) => say(words.pit, { pit: pitNumber(id) })),
     rows: rows.map(({ name, drawing, counts }) => ({
       name,
-      picture: picture(drawing, 'face'),
+      drawn: drawings.find(drawing, 'face'),
       cells: counts.map((count) => ({ count, strokes: isFew ? tallyStrokes(count) : null })),
     })),
   };

@@ -7,17 +7,20 @@ import { spreadOf } from '../../shared/telling/figure-spread.ts';
 import { numberSources } from '../../shared/telling/numbered-sources.ts';
 import { statusWords } from '../../shared/telling/status-words.ts';
 import type { HowView, StripView, SubjectView } from '../player/lesson-view.ts';
-import { picture } from './picture.ts';
+import type { Drawings } from './drawings.ts';
 
 const words = catalogues.en.estimatePapers;
 
 /** What an estimate asks about. */
-export const subjectOf = ({ find, given }: Pick<ActivityOf<'estimate'>, 'find' | 'given'>): SubjectView => ({
+export const subjectOf = (
+  { find, given }: Pick<ActivityOf<'estimate'>, 'find' | 'given'>,
+  drawings: Drawings,
+): SubjectView => ({
   find:
     find === null
       ? null
       : {
-          picture: picture(find.drawing, 'full'),
+          drawn: drawings.find(find.drawing, 'full'),
           blind: describeFind(find.drawing).blind,
           name: find.name,
           particulars: [

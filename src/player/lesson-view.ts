@@ -8,6 +8,7 @@ import type { OrderProps } from '../islands/order-view.ts';
 import type { SortProps } from '../islands/sort-view.ts';
 import type { TalkProps } from '../islands/talk-view.ts';
 import type { TalkAfter } from '../../shared/telling/barter-talk.ts';
+import type { Drawn } from './drawn.ts';
 import type { PapersView } from './papers/paper-view.ts';
 
 /** A drawing as it is put in the page. */
@@ -18,7 +19,7 @@ export interface Picture {
 
 /** What stands beside an order: the find whose making it is. */
 export interface OrderOf {
-  readonly picture: Picture;
+  readonly drawn: Drawn;
   readonly text: string;
   readonly number: number;
 }
@@ -26,7 +27,7 @@ export interface OrderOf {
 /** What an estimate asks about. */
 export interface SubjectView {
   readonly find: {
-    readonly picture: Picture;
+    readonly drawn: Drawn;
     readonly blind: string;
     readonly name: string;
     readonly particulars: string;
@@ -83,7 +84,7 @@ export interface TallyView {
   readonly pits: readonly string[];
   readonly rows: readonly {
     readonly name: string;
-    readonly picture: Picture;
+    readonly drawn: Drawn;
     readonly cells: readonly {
       readonly count: number;
       /** Null where many pits stand side by side, and figures are read sooner. */

@@ -2,7 +2,7 @@ import type { Sheet, SheetThing } from '../../../shared/activities/index.ts';
 import { catalogues, say } from '../../../shared/words/index.ts';
 import { worthWords } from '../../components/paper-words.ts';
 import type { BlockView, CardView, ThingsView, ThingView } from '../../player/papers/paper-view.ts';
-import type { Drawings } from './drawings.ts';
+import type { Drawings } from '../drawings.ts';
 
 const { site, sort, order, barter, barterClass, barterPaper } = catalogues.en;
 

@@ -7,9 +7,8 @@ import { cautionWords } from '../../../shared/telling/caution-words.ts';
 import { packWords } from '../../../shared/words/en/pack.ts';
 import { catalogues } from '../../../shared/words/index.ts';
 import { firstStrips } from '../../components/estimate-first-strips.ts';
-import type { Symbol } from '../../components/symbols.ts';
 import type { PapersView, PaperView, SectionView } from '../../player/papers/paper-view.ts';
-import { drawingsBeside, type Drawings } from './drawings.ts';
+import type { Drawings } from '../drawings.ts';
 import { blockOfNotes } from './notes-blocks.ts';
 import { placesOf } from './sheet-places.ts';
 
@@ -78,14 +77,9 @@ function sectionsOf(plan: Plan, drawings: Drawings): Sorted {
 /**
  * The papers of a lesson for a pack: what a lead prints where there is no network.
  *
- * @param there The drawings the pack has already.
+ * @param drawings What the pack has drawn already; the papers point to it, and put in what they need beside it.
  */
-export function lessonPapers(
-  plan: Plan,
-  library: Library,
-  there: readonly Symbol[],
-): { readonly papers: PapersView; readonly drawings: readonly Symbol[] } {
-  const drawings = drawingsBeside(there);
+export function lessonPapers(plan: Plan, library: Library, drawings: Drawings): PapersView {
   const { cards, pupils } = sectionsOf(plan, drawings);
   const caution = cautionOf(plan, library, false);
   const papers: readonly PaperView[] = [
@@ -106,15 +100,12 @@ export function lessonPapers(
     },
   ];
   return {
-    papers: {
-      title: packWords.papersTitle,
-      lead: packWords.papersLead,
-      show: packWords.papersShow,
-      hide: packWords.papersHide,
-      print: packWords.papersPrint,
-      date: site.dateBlank,
-      papers: papers.filter(({ sections }) => sections.length > 0),
-    },
-    drawings: drawings.added(),
+    title: packWords.papersTitle,
+    lead: packWords.papersLead,
+    show: packWords.papersShow,
+    hide: packWords.papersHide,
+    print: packWords.papersPrint,
+    date: site.dateBlank,
+    papers: papers.filter(({ sections }) => sections.length > 0),
   };
 }

@@ -1,8 +1,9 @@
 import type { NotesBlock, NotesCell, NotesPicture } from '../../../shared/notes/index.ts';
 import { catalogues } from '../../../shared/words/index.ts';
 import { drawnPlan, drawnSection } from '../../components/drawn.ts';
-import type { BlockView, CellView, Drawn } from '../../player/papers/paper-view.ts';
-import type { Drawings } from './drawings.ts';
+import type { Drawn } from '../../player/drawn.ts';
+import type { BlockView, CellView } from '../../player/papers/paper-view.ts';
+import type { Drawings } from '../drawings.ts';
 
 /** More columns than these do not fit a phone. */
 const MOST_COLUMNS = 3;

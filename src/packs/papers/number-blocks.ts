@@ -6,6 +6,7 @@ import { catalogues, say, tellNumber, wordsFor } from '../../../shared/words/ind
 import { marksOn, percentOf, type ShownLine } from '../../islands/line-scale.ts';
 import type { BlockView } from '../../player/papers/paper-view.ts';
 import { tallyOf } from '../compare-parts.ts';
+import type { Drawings } from '../drawings.ts';
 import { blankStripOf, subjectOf } from '../estimate-parts.ts';
 import { question, room, text } from './pupil-blocks.ts';
 
@@ -37,9 +38,10 @@ const scaleOf = (line: ShownLine): BlockView => ({
 export const estimateSheet = (
   sheet: SheetOf<'estimate-sheet'>,
   stripId: string | null,
+  drawings: Drawings,
 ): readonly BlockView[] => [
   question(sheet.question),
-  { block: 'subject', ...subjectOf(sheet) },
+  { block: 'subject', ...subjectOf(sheet, drawings) },
   ...(sheet.choices.length === 0
     ? []
     : [text(words.paperChoose), { block: 'choices', words: sheet.choices } as const]),
@@ -83,11 +85,15 @@ export function estimateTally(sheet: SheetOf<'estimate-tally'>): readonly BlockV
 }
 
 /** Pits to compare: what each holds, and a table to mark. */
-export function compareSheet(sheet: SheetOf<'compare-sheet'>, band: Band): readonly BlockView[] {
+export function compareSheet(
+  sheet: SheetOf<'compare-sheet'>,
+  band: Band,
+  drawings: Drawings,
+): readonly BlockView[] {
   const compare = wordsFor(catalogues.en.compare, band);
   const { pits, rows, pairs, places } = sheet;
   const cuts = { pits: pits.map((id) => ({ cut: { id } })) };
-  const tally: BlockView = { block: 'tally', ...tallyOf(pits, rows) };
+  const tally: BlockView = { block: 'tally', ...tallyOf(pits, rows, drawings) };
   if (places !== null)
     return [
       question(sheet.question ?? say(compare.questionPlaces)),

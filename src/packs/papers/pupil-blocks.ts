@@ -3,7 +3,7 @@ import type { Band } from '../../../shared/library/index.ts';
 import { pieceWords } from '../../../shared/telling/handle-words.ts';
 import { catalogues, say, wordsFor } from '../../../shared/words/index.ts';
 import type { BlockView } from '../../player/papers/paper-view.ts';
-import type { Drawings } from './drawings.ts';
+import type { Drawings } from '../drawings.ts';
 
 type SheetOf<Part extends Sheet['part']> = Extract<Sheet, { readonly part: Part }>;
 

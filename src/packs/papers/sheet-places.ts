@@ -3,7 +3,7 @@ import type { Band } from '../../../shared/library/index.ts';
 import { catalogues } from '../../../shared/words/index.ts';
 import type { BlockView } from '../../player/papers/paper-view.ts';
 import { cardBlocks } from './card-sections.ts';
-import type { Drawings } from './drawings.ts';
+import type { Drawings } from '../drawings.ts';
 import { compareSheet, estimateSheet, estimateTally } from './number-blocks.ts';
 import { classSheet, ledger, piecesSheet, stepLine, talkSheet, traysSheet } from './pupil-blocks.ts';
 
@@ -39,11 +39,11 @@ export function placesOf(sheet: Sheet, { band, drawings, stripId }: SheetSetting
     case 'ledger':
       return { pupils: ledger(sheet) };
     case 'estimate-sheet':
-      return { pupils: estimateSheet(sheet, stripId) };
+      return { pupils: estimateSheet(sheet, stripId, drawings) };
     case 'estimate-tally':
       return { pupils: estimateTally(sheet), aside: catalogues.en.estimatePapers.paperTally };
     case 'compare-sheet':
-      return { pupils: compareSheet(sheet, band) };
+      return { pupils: compareSheet(sheet, band, drawings) };
     case 'handle-sheet':
       return { pupils: piecesSheet(sheet, band, drawings) };
     case 'talk-sheet':

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { DrawnHere } from './DrawnHere.tsx';
+import { DrawnHere } from '../DrawnHere.tsx';
 import type { Blocks, CardView, ThingsView, ThingView } from './paper-view.ts';
 
 type CardOf<Name extends CardView['card']> = Extract<CardView, { readonly card: Name }>;

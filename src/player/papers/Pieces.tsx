@@ -1,4 +1,4 @@
-import { DrawnHere } from './DrawnHere.tsx';
+import { DrawnHere } from '../DrawnHere.tsx';
 import type { Blocks } from './paper-view.ts';
 
 /** A row for each piece in the hand: what to look, feel and listen for, and room to draw. */

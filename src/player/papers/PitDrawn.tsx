@@ -1,4 +1,4 @@
-import { DrawnHere } from './DrawnHere.tsx';
+import { DrawnHere } from '../DrawnHere.tsx';
 import type { Blocks } from './paper-view.ts';
 
 /** A pit in plan, with its finds where they lay, and cut through: `PitDrawings.astro` in a pack. */

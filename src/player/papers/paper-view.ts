@@ -1,11 +1,5 @@
+import type { Drawn } from '../drawn.ts';
 import type { StripView, SubjectView, TallyView } from '../lesson-view.ts';
-
-/** A drawing of the pack, by its id, with its proportions. */
-export interface Drawn {
-  readonly id: string;
-  readonly width: number;
-  readonly height: number;
-}
 
 /** A cell of a table: what it says, smaller lines under it, and a drawing beside it. */
 export interface CellView {

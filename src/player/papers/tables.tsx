@@ -1,4 +1,4 @@
-import { DrawnHere } from './DrawnHere.tsx';
+import { DrawnHere } from '../DrawnHere.tsx';
 import type { Blocks, CellView } from './paper-view.ts';
 
 /** A table of more rows may go on over the page, between rows and under its heads again. */

@@ -1,4 +1,4 @@
-import type { Drawn } from './paper-view.ts';
+import type { Drawn } from './drawn.ts';
 
 /** A drawing of the pack, pointed to; the words beside it say what it is, so it is hidden from readers. */
 export function DrawnHere({
