@@ -13,10 +13,7 @@ const without = (name: string, files: RegExp): Plugin => ({
 const withoutFonts = without('without-fonts', /[/\\]fonts\.css$/);
 
 /** Styles of pages and papers that only the site has. */
-const withoutSite = without(
-  'without-site',
-  /[/\\](?:card-backs|day|home|outcomes|safety-papers|station-papers)\.css$/,
-);
+const withoutSite = without('without-site', /[/\\](?:card-backs|day|home|outcomes|station-papers)\.css$/);
 
 async function bundled(entry: string, home: string, plugins: Plugin[]): Promise<string> {
   const { outputFiles } = await build({

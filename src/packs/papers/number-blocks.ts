@@ -102,6 +102,7 @@ export function compareSheet(
       {
         block: 'blanks',
         look: 'compare-ticks',
+        wide: catalogues.en.notes.wideTable,
         heads: [say(compare.colKind), ...places.map((place) => placeName(cuts, compare, place))],
         rows: rows.map(({ name }) => ({ name, cells: places.map(() => '') })),
       },
@@ -114,12 +115,13 @@ export function compareSheet(
     {
       block: 'blanks',
       look: 'compare-ticks',
+      wide: catalogues.en.notes.wideTable,
       heads: [compare.colPits, compare.paperAlike, compare.paperBefore, compare.paperAfter].map((head) =>
         say(head),
       ),
       rows: pairs.map((pair) => ({
         name: say(compare.pairName, { first: pitNumber(pair.pits[0]), second: pitNumber(pair.pits[1]) }),
-        cells: ['0   1   2   3   4', could, could],
+        cells: ['0\u20031\u20032\u20033\u20034', could, could],
       })),
     },
     room(say(compare.paperWhy)),

@@ -45,6 +45,7 @@ export const ledger = (sheet: SheetOf<'ledger'>): readonly BlockView[] => [
   {
     block: 'blanks',
     look: 'ledger',
+    wide: catalogues.en.notes.wideTable,
     heads: [
       barterPaper.ledgerNumber,
       barterPaper.ledgerWith,

@@ -94,6 +94,8 @@ export interface Blocks {
     readonly heads: readonly string[];
     readonly isFirstUnseen?: boolean;
     readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[];
+    /** Said of a table too wide for a phone. */
+    readonly wide?: string;
   };
   readonly scale: {
     readonly marks: readonly {

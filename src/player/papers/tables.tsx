@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { DrawnHere } from '../DrawnHere.tsx';
 import type { Blocks, CellView } from './paper-view.ts';
 
@@ -55,11 +56,22 @@ export function Table({ heads, rows, narrow = [], isNameWide = false, wide }: Bl
       </tbody>
     </table>
   );
+  return <Framed wide={wide}>{table}</Framed>;
+}
+
+/** A table too wide for a phone is moved sideways in a frame of its own. */
+function Framed({
+  wide,
+  children,
+}: {
+  readonly wide: string | undefined;
+  readonly children: ComponentChildren;
+}) {
   return wide === undefined ? (
-    table
+    <>{children}</>
   ) : (
     <div class="notes-scroll" tabIndex={0} role="group" aria-label={wide}>
-      {table}
+      {children}
     </div>
   );
 }
@@ -82,8 +94,8 @@ function Name({ text, more = [], drawn }: CellView) {
 }
 
 /** A table to fill in by hand. */
-export function Blanks({ look, heads, isFirstUnseen = false, rows }: Blocks['blanks']) {
-  return (
+export function Blanks({ look, heads, isFirstUnseen = false, rows, wide }: Blocks['blanks']) {
+  const table = (
     <table class={look}>
       <thead>
         <tr>
@@ -106,4 +118,5 @@ export function Blanks({ look, heads, isFirstUnseen = false, rows }: Blocks['bla
       </tbody>
     </table>
   );
+  return <Framed wide={wide}>{table}</Framed>;
 }
