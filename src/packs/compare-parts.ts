@@ -3,7 +3,8 @@ import { catalogues, say } from '../../shared/words/index.ts';
 import { comparedPlan } from '../components/compared-plan.ts';
 import { tallyStrokes } from '../components/tally-strokes.ts';
 import { pitNumber } from '../../shared/telling/compare-words.ts';
-import type { Picture, TallyView } from '../player/lesson-view.ts';
+import type { TallyView } from '../player/beside-view.ts';
+import type { Picture } from '../player/lesson-view.ts';
 import type { Drawings } from './drawings.ts';
 
 const words = catalogues.en.compare;

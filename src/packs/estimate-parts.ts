@@ -6,7 +6,8 @@ import { beforeGrinding, patternOf, percent, tellWork, type Strip } from '../com
 import { spreadOf } from '../../shared/telling/figure-spread.ts';
 import { numberSources } from '../../shared/telling/numbered-sources.ts';
 import { statusWords } from '../../shared/telling/status-words.ts';
-import type { HowView, StripView, SubjectView } from '../player/lesson-view.ts';
+import type { StripView, SubjectView } from '../player/beside-view.ts';
+import type { HowView } from '../player/lesson-view.ts';
 import type { Drawings } from './drawings.ts';
 
 const words = catalogues.en.estimatePapers;

@@ -1,4 +1,4 @@
-import type { TallyView } from './lesson-view.ts';
+import type { TallyView } from './beside-view.ts';
 import { DrawnHere } from './DrawnHere.tsx';
 
 type Cell = TallyView['rows'][number]['cells'][number];

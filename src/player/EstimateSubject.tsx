@@ -1,4 +1,4 @@
-import type { SubjectView } from './lesson-view.ts';
+import type { SubjectView } from './beside-view.ts';
 import { DrawnHere } from './DrawnHere.tsx';
 
 /** What an estimate asks about, and what is given: `EstimateSubject.astro` in a pack. */

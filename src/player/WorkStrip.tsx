@@ -1,4 +1,4 @@
-import type { StripPart, StripView } from './lesson-view.ts';
+import type { StripPart, StripView } from './beside-view.ts';
 import { WorkPatterns } from './WorkPatterns.tsx';
 
 /** The work of one axe as a strip, told or empty to be filled in by hand: `WorkStrip.astro` in a pack. */

@@ -1,5 +1,5 @@
 import type { Drawn } from '../drawn.ts';
-import type { StripView, SubjectView, TallyView } from '../lesson-view.ts';
+import type { StripView, SubjectView, TallyView } from '../beside-view.ts';
 
 /** A cell of a table: what it says, smaller lines under it, and a drawing beside it. */
 export interface CellView {
