@@ -1,13 +1,19 @@
 import { join } from 'node:path';
 import { build, type Plugin } from 'esbuild';
 
-/** Leaves the type faces out: the tokens name faces that devices have. */
-const withoutFonts: Plugin = {
-  name: 'without-fonts',
+/** Leaves style sheets out of a bundle. */
+const without = (name: string, files: RegExp): Plugin => ({
+  name,
   setup: (bundle) => {
-    bundle.onLoad({ filter: /[/\\]fonts\.css$/ }, () => ({ contents: '', loader: 'css' }));
+    bundle.onLoad({ filter: files }, () => ({ contents: '', loader: 'css' }));
   },
-};
+});
+
+/** The tokens name faces that devices have. */
+const withoutFonts = without('without-fonts', /[/\\]fonts\.css$/);
+
+/** Styles of pages and papers that only the site has. */
+const withoutSite = without('without-site', /[/\\](?:card-backs|day|home|outcomes|station-papers)\.css$/);
 
 async function bundled(entry: string, home: string, plugins: Plugin[]): Promise<string> {
   const { outputFiles } = await build({
@@ -32,6 +38,6 @@ async function bundled(entry: string, home: string, plugins: Plugin[]): Promise<
 /** The player's script: one module with nothing to import. */
 export const bundlePlayer = (home: string): Promise<string> => bundled('src/player/player.tsx', home, []);
 
-/** The site's styles in one sheet, with or without its type faces. */
+/** The styles of a pack in one sheet, with or without the site's type faces. */
 export const bundleStyles = (home: string, hasFonts: boolean): Promise<string> =>
-  bundled('src/styles/site.css', home, hasFonts ? [] : [withoutFonts]);
+  bundled('src/styles/site.css', home, hasFonts ? [withoutSite] : [withoutSite, withoutFonts]);

@@ -6,10 +6,18 @@ import { plansOf, tallyOf } from './compare-parts.ts';
 import type { MadeScreen, ScreenPlace } from './made-screen.ts';
 
 /** A comparison of pits for a pack. */
-export function compareView(activity: ActivityOf<'compare'>, { lesson, plan }: ScreenPlace): MadeScreen {
+export function compareView(
+  activity: ActivityOf<'compare'>,
+  { lesson, plan, around }: ScreenPlace,
+): MadeScreen {
   const { props, symbols } = compareScreen(lesson, plan, activity);
+  around.keep(symbols);
   const words = wordsFor(catalogues.en.compare, youngest(plan.bands));
-  const tally = tallyOf(activity);
+  const tally = tallyOf(
+    activity.pits.map(({ cut }) => cut.id),
+    activity.kinds,
+    around,
+  );
   const isPlaces = activity.places !== null;
   return {
     view: isPlaces

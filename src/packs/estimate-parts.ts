@@ -6,18 +6,22 @@ import { beforeGrinding, patternOf, percent, tellWork, type Strip } from '../com
 import { spreadOf } from '../../shared/telling/figure-spread.ts';
 import { numberSources } from '../../shared/telling/numbered-sources.ts';
 import { statusWords } from '../../shared/telling/status-words.ts';
-import type { HowView, StripView, SubjectView } from '../player/lesson-view.ts';
-import { picture } from './picture.ts';
+import type { StripView, SubjectView } from '../player/beside-view.ts';
+import type { HowView } from '../player/lesson-view.ts';
+import type { Drawings } from './drawings.ts';
 
 const words = catalogues.en.estimatePapers;
 
 /** What an estimate asks about. */
-export const subjectOf = ({ find, given }: ActivityOf<'estimate'>): SubjectView => ({
+export const subjectOf = (
+  { find, given }: Pick<ActivityOf<'estimate'>, 'find' | 'given'>,
+  drawings: Drawings,
+): SubjectView => ({
   find:
     find === null
       ? null
       : {
-          picture: picture(find.drawing, 'full'),
+          drawn: drawings.find(find.drawing, 'full'),
           blind: describeFind(find.drawing).blind,
           name: find.name,
           particulars: [
@@ -96,3 +100,14 @@ export function stripOf(strip: Strip): StripView {
         : null,
   };
 }
+
+/** The same strip, empty: to be filled in by hand. */
+export const blankStripOf = (strip: Strip): StripView => ({
+  ...stripOf(strip),
+  lead: words.stripFill,
+  parts: [],
+  fine: null,
+  scale: words.stripScale,
+  lines: [],
+  times: null,
+});

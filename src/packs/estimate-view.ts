@@ -6,12 +6,12 @@ import type { MadeScreen, ScreenPlace } from './made-screen.ts';
 /** An estimate for a pack, with the figures it stands on. */
 export const estimateView = (
   activity: ActivityOf<'estimate'>,
-  { lesson, plan, library }: ScreenPlace,
+  { lesson, plan, library, around }: ScreenPlace,
 ): MadeScreen => ({
   view: {
     screen: 'estimate',
     props: estimateScreen(lesson, plan, activity, library),
-    subject: subjectOf(activity),
+    subject: subjectOf(activity, around),
     how: howOf(activity),
     strip: activity.strip === null ? null : stripOf(activity.strip),
   },

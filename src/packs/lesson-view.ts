@@ -7,6 +7,8 @@ import { lessonParticulars } from '../../shared/telling/lesson-particulars.ts';
 import { rodParts } from '../components/rod-parts.ts';
 import type { LessonView } from '../player/lesson-view.ts';
 import { packSafety } from './pack-safety.ts';
+import { newDrawings } from './drawings.ts';
+import { lessonPapers } from './papers/lesson-papers.ts';
 import { screenView } from './screen-view.ts';
 
 /**
@@ -16,21 +18,24 @@ import { screenView } from './screen-view.ts';
  */
 export function lessonView(lesson: string, plan: Plan, library: Library): LessonView {
   const { site } = catalogues.en;
+  const drawings = newDrawings();
   const made = plan.activities.map((activity, index) => {
-    const { view, question, drawings } = screenView(activity, { lesson, plan, library });
+    const {
+      view,
+      question,
+      drawings: shown,
+    } = screenView(activity, { lesson, plan, library, around: drawings });
+    drawings.keep(shown);
     return {
-      drawings,
-      activity: {
-        id: activity.id,
-        number: index + 1,
-        title: activity.title,
-        minutes: say(site.minutesLong, { minutes: activity.minutes }),
-        question: question === activity.title ? null : question,
-        view,
-      },
+      id: activity.id,
+      number: index + 1,
+      title: activity.title,
+      minutes: say(site.minutesLong, { minutes: activity.minutes }),
+      question: question === activity.title ? null : question,
+      view,
     };
   });
-  const drawings = new Map(made.flatMap((each) => each.drawings.map((drawing) => [drawing.id, drawing])));
+  const papers = lessonPapers(plan, library, drawings);
   const isInvented = plan.site.status === 'invented';
   return {
     product: site.productName,
@@ -41,14 +46,15 @@ export function lessonView(lesson: string, plan: Plan, library: Library): Lesson
     site: plan.site.name,
     invented: isInvented ? site.invented : null,
     particulars: lessonParticulars(plan),
-    drawings: [...drawings.values()],
+    drawings: drawings.all(),
     parts: plan.parts.flatMap((part, index): LessonView['parts'] => {
       if (part.part === 'prose') return [{ part: 'prose', id: `part-${index + 1}`, html: part.html }];
-      const found = made.find(({ activity }) => activity.id === part.activity);
-      return found === undefined ? [] : [{ part: 'activity', activity: found.activity }];
+      const found = made.find(({ id }) => id === part.activity);
+      return found === undefined ? [] : [{ part: 'activity', activity: found }];
     }),
     caution: cautionWords(library.safety, plan),
     safety: packSafety(plan, library),
+    papers,
     results: {
       title: packWords.resultsTitle,
       lead: packWords.resultsLead,

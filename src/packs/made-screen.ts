@@ -1,6 +1,7 @@
 import type { Plan } from '../../shared/compile/index.ts';
 import type { Library } from '../../shared/library/index.ts';
 import type { Symbol } from '../components/symbols.ts';
+import type { Drawings } from './drawings.ts';
 import type { ScreenView } from '../player/lesson-view.ts';
 
 /** An activity's screen, what it asks, and the drawings it points to. */
@@ -16,4 +17,6 @@ export interface ScreenPlace {
   readonly lesson: string;
   readonly plan: Plan;
   readonly library: Library;
+  /** The drawings of the pack so far, for what stands around a screen. */
+  readonly around: Drawings;
 }

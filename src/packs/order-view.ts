@@ -3,10 +3,9 @@ import { pitOfFind, youngest } from '../../shared/library/index.ts';
 import { catalogues, say, wordsFor } from '../../shared/words/index.ts';
 import { orderScreen } from '../components/order-screen.ts';
 import type { MadeScreen, ScreenPlace } from './made-screen.ts';
-import { picture } from './picture.ts';
 
 /** An order for a pack, with the find whose making it is. */
-export function orderView(activity: ActivityOf<'order'>, { lesson, plan }: ScreenPlace): MadeScreen {
+export function orderView(activity: ActivityOf<'order'>, { lesson, plan, around }: ScreenPlace): MadeScreen {
   const { props, symbols } = orderScreen(lesson, plan, activity);
   const words = wordsFor(catalogues.en.order, youngest(plan.bands));
   const { of } = activity;
@@ -18,7 +17,7 @@ export function orderView(activity: ActivityOf<'order'>, { lesson, plan }: Scree
         of === null
           ? null
           : {
-              picture: picture(of.drawing, 'face'),
+              drawn: around.find(of.drawing, 'face'),
               text: say(words.of, { name: of.name, pit: pitOfFind(of.drawing.id).replace(/^P/, '') }),
               number: of.number,
             },

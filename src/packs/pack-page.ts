@@ -1,6 +1,7 @@
 import { joinPage, pagePolicy, scriptText, styleText } from '../../shared/packs/index.ts';
 import { packWords } from '../../shared/words/en/pack.ts';
 import { catalogues } from '../../shared/words/index.ts';
+import { folioCss } from '../components/folio-css.ts';
 import type { LessonView } from '../player/lesson-view.ts';
 import { digest } from './digest.ts';
 
@@ -32,7 +33,10 @@ export const packHashes = async ({
 
 /** A lesson as one page; the same bytes on the command line and in a browser. */
 export async function packPage(parts: PackParts): Promise<string> {
-  const { title, language, lesson, script, css, hasFonts } = parts;
+  const { title, language, lesson, script, hasFonts } = parts;
+  // Each paper prints with its own foot: its lesson, its name.
+  const feet = lesson?.papers.papers.map((paper) => folioCss(title, [paper])) ?? [];
+  const css = parts.css + feet.join('');
   const policy = pagePolicy({ ...(await packHashes({ script, css })), hasFonts });
   return joinPage({
     lang: language,

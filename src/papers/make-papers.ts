@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { CONTENTS, PACK, papersOf } from '../components/papers.ts';
-import { folioCss } from '../layouts/folio.ts';
+import { folioCss } from '../components/folio-css.ts';
 import type { Plan } from '../../shared/compile/index.ts';
 import type { AskedPapers } from './asked.ts';
 import { buildPapers } from './build-papers.ts';

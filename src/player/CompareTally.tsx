@@ -1,5 +1,5 @@
-import type { TallyView } from './lesson-view.ts';
-import { Shown } from './Shown.tsx';
+import type { TallyView } from './beside-view.ts';
+import { DrawnHere } from './DrawnHere.tsx';
 
 type Cell = TallyView['rows'][number]['cells'][number];
 
@@ -23,11 +23,11 @@ export function CompareTally({ title, how, kind, none, pits, rows }: TallyView) 
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ name, picture, cells }) => (
+          {rows.map(({ name, drawn, cells }) => (
             <tr key={name}>
               <th scope="row">
                 <span class="tally-kind">
-                  <Shown {...picture} />
+                  <DrawnHere {...drawn} />
                   {name}
                 </span>
               </th>

@@ -1,5 +1,5 @@
-import type { SubjectView } from './lesson-view.ts';
-import { Shown } from './Shown.tsx';
+import type { SubjectView } from './beside-view.ts';
+import { DrawnHere } from './DrawnHere.tsx';
 
 /** What an estimate asks about, and what is given: `EstimateSubject.astro` in a pack. */
 export function EstimateSubject({ find, given }: SubjectView) {
@@ -7,7 +7,7 @@ export function EstimateSubject({ find, given }: SubjectView) {
     <div class="estimate-subject" data-has={find === null ? 'words' : 'find'}>
       {find !== null && (
         <div class="estimate-find">
-          <Shown {...find.picture} />
+          <DrawnHere {...find.drawn} />
           <p class="unseen">{find.blind}</p>
           <p>
             <strong class="estimate-name">{find.name}</strong>

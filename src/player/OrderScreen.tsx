@@ -1,7 +1,7 @@
 import { Order } from '../islands/Order.tsx';
 import type { Around, Screens } from './lesson-view.ts';
 import { Question } from './Question.tsx';
-import { Shown } from './Shown.tsx';
+import { DrawnHere } from './DrawnHere.tsx';
 
 /** An order in a pack: `OrderOnScreen.astro`. */
 export function OrderScreen({ question, props, of }: Screens['order'] & Around) {
@@ -11,7 +11,7 @@ export function OrderScreen({ question, props, of }: Screens['order'] & Around) 
         <Question question={question} />
         {of !== null && (
           <p class="order-find small quiet">
-            <Shown {...of.picture} />
+            <DrawnHere {...of.drawn} />
             <span>
               {of.text}{' '}
               <span class="numbers">

@@ -1,12 +1,14 @@
 import { Rod } from '../islands/Rod.tsx';
 import { Activity } from './Activity.tsx';
 import { PackSafety } from './PackSafety.tsx';
+import { Papers } from './papers/Papers.tsx';
 import { SaveResults } from './SaveResults.tsx';
+import { TitleBlock } from './TitleBlock.tsx';
 import type { LessonView } from './lesson-view.ts';
 
-/** A lesson in a pack: what `src/pages/lessons/[id]/index.astro` shows, without the papers. */
+/** A lesson in a pack: what `src/pages/lessons/[id]/index.astro` shows, its papers with it. */
 export function Pack(view: LessonView) {
-  const { product, skip, foot, rod, drawings, parts, caution, safety, results, ...head } = view;
+  const { product, skip, foot, rod, drawings, parts, caution, safety, papers, results, ...head } = view;
   return (
     <div class="frame">
       <a class="skip" href="#main">
@@ -44,34 +46,11 @@ export function Pack(view: LessonView) {
             )}
             <SaveResults {...results} />
             <PackSafety {...safety} />
+            <Papers {...papers} head={head} />
           </article>
         </div>
       </main>
       <footer class="frame-foot small quiet">{foot}</footer>
     </div>
-  );
-}
-
-type HeadProps = Pick<LessonView, 'title' | 'site' | 'invented' | 'particulars'>;
-
-/** The block at the head of the sheet. */
-function TitleBlock({ title, site, invented, particulars }: HeadProps) {
-  return (
-    <header class="title-block">
-      <div>
-        <p class="small">
-          {site} {invented !== null && <em class="quiet">{invented}</em>}
-        </p>
-        <h1>{title}</h1>
-      </div>
-      <dl class="particulars">
-        {particulars.map(({ name, value }) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
-    </header>
   );
 }

@@ -1,7 +1,7 @@
-import type { StripPart, StripView } from './lesson-view.ts';
+import type { StripPart, StripView } from './beside-view.ts';
 import { WorkPatterns } from './WorkPatterns.tsx';
 
-/** The work of one axe as a strip: `WorkStrip.astro` in a pack. */
+/** The work of one axe as a strip, told or empty to be filled in by hand: `WorkStrip.astro` in a pack. */
 export function WorkStrip({
   id,
   title,
@@ -13,6 +13,9 @@ export function WorkStrip({
   lines,
   times,
 }: StripView & { readonly id: string }) {
+  const isBlank = parts.length === 0;
+  // On paper it stands straight under its sheet.
+  const Heading = isBlank ? 'h3' : 'h4';
   const fill = (pattern: string): string => `url(#${id}-${pattern})`;
   const stretch = (y: number) => (part: StripPart) => (
     <rect
@@ -26,8 +29,8 @@ export function WorkStrip({
     />
   );
   return (
-    <section class="work-strip" data-state="told">
-      <h4 class="work-title">{title}</h4>
+    <section class="work-strip" data-state={isBlank ? 'blank' : 'told'}>
+      <Heading class="work-title">{title}</Heading>
       <p>{lead}</p>
       <svg width="100%" height={fine === null ? 84 : 150} aria-hidden="true">
         <WorkPatterns id={id} />
@@ -51,16 +54,18 @@ export function WorkStrip({
         )}
       </svg>
       <p class="small quiet">{scale}</p>
-      <ul class="work-list numbers">
-        {lines.map(({ pattern, text }) => (
-          <li key={text}>
-            <svg class="work-key" width="22" height="22" aria-hidden="true">
-              <rect class="work-part" x="1" y="1" width="20" height="20" fill={fill(pattern)} />
-            </svg>
-            <span>{text}</span>
-          </li>
-        ))}
-      </ul>
+      {lines.length > 0 && (
+        <ul class="work-list numbers">
+          {lines.map(({ pattern, text }) => (
+            <li key={text}>
+              <svg class="work-key" width="22" height="22" aria-hidden="true">
+                <rect class="work-part" x="1" y="1" width="20" height="20" fill={fill(pattern)} />
+              </svg>
+              <span>{text}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       {times !== null && (
         <p>
           <strong>{times}</strong>

@@ -8,6 +8,9 @@ import type { OrderProps } from '../islands/order-view.ts';
 import type { SortProps } from '../islands/sort-view.ts';
 import type { TalkProps } from '../islands/talk-view.ts';
 import type { TalkAfter } from '../../shared/telling/barter-talk.ts';
+import type { StripView, SubjectView, TallyView } from './beside-view.ts';
+import type { Drawn } from './drawn.ts';
+import type { PapersView } from './papers/paper-view.ts';
 
 /** A drawing as it is put in the page. */
 export interface Picture {
@@ -17,21 +20,9 @@ export interface Picture {
 
 /** What stands beside an order: the find whose making it is. */
 export interface OrderOf {
-  readonly picture: Picture;
+  readonly drawn: Drawn;
   readonly text: string;
   readonly number: number;
-}
-
-/** What an estimate asks about. */
-export interface SubjectView {
-  readonly find: {
-    readonly picture: Picture;
-    readonly blind: string;
-    readonly name: string;
-    readonly particulars: string;
-    readonly smallFind: number;
-  } | null;
-  readonly given: readonly { readonly name: string; readonly value: string }[];
 }
 
 /** The figures an estimate stands on, with the works they come from. */
@@ -47,48 +38,6 @@ export interface HowView {
   }[];
   readonly trials: readonly string[];
   readonly works: readonly string[];
-}
-
-/** A stretch of the strip of work, in shares of its width as SVG writes them. */
-export interface StripPart {
-  readonly x: string;
-  readonly width: string;
-  readonly pattern: string;
-}
-
-/** The making of one axe as a strip of time. */
-export interface StripView {
-  readonly title: string;
-  readonly lead: string;
-  readonly parts: readonly StripPart[];
-  readonly marks: readonly {
-    readonly x: string;
-    readonly text: string;
-    readonly anchor: 'start' | 'middle' | 'end';
-  }[];
-  /** The stretch too thin to see, drawn again larger; null where there is none. */
-  readonly fine: { readonly end: string; readonly parts: readonly StripPart[] } | null;
-  readonly scale: string;
-  readonly lines: readonly { readonly pattern: string; readonly text: string }[];
-  readonly times: string | null;
-}
-
-/** What each pit holds, kind by kind. */
-export interface TallyView {
-  readonly title: string;
-  readonly how: string | null;
-  readonly kind: string;
-  readonly none: string;
-  readonly pits: readonly string[];
-  readonly rows: readonly {
-    readonly name: string;
-    readonly picture: Picture;
-    readonly cells: readonly {
-      readonly count: number;
-      /** Null where many pits stand side by side, and figures are read sooner. */
-      readonly strokes: { readonly width: number; readonly height: number; readonly path: string } | null;
-    }[];
-  }[];
 }
 
 /** Every screen there is: an activity's island with what stands around it. */
@@ -168,6 +117,7 @@ export interface LessonView {
       readonly decides: string;
     }[];
   };
+  readonly papers: PapersView;
   /** The answers as a file to bring back. */
   readonly results: {
     readonly title: string;

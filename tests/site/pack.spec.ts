@@ -6,6 +6,7 @@ import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test as base, type Page } from '@playwright/test';
 import { runPitlore } from '../command/run-pitlore.ts';
+import { footOf, pdfPages } from './pdf-text.ts';
 
 const home = process.cwd();
 const folder = mkdtempSync(join(tmpdir(), 'pitlore-pack-'));
@@ -115,8 +116,18 @@ test('a sort is finished where the device keeps nothing', async ({ opened }) => 
   await sortByKeyboard(page);
 });
 
+/** Opens every paper of a pack. */
+async function openPapers(page: Page): Promise<void> {
+  const shows = page.locator('.pack-paper [aria-expanded]');
+  const count = await shows.count();
+  expect(count).toBeGreaterThan(1);
+  for (let index = 0; index < count; index += 1) await shows.nth(index).press('Enter');
+  await expect(page.locator('.paper')).toHaveCount(count);
+}
+
 const kinds: readonly { readonly lesson: string; readonly island: string; readonly around: string }[] = [
   { lesson: 'how-old', island: '.sort', around: '.sort-ground' },
+  { lesson: 'in-the-hand', island: '.handle', around: '.handle' },
   { lesson: 'stone-to-axe', island: '.order', around: '.order-of' },
   { lesson: 'hours-in-an-axe', island: '.estimate', around: '.estimate-subject' },
   { lesson: 'round-the-fire', island: '.barter', around: '.barter-talk' },
@@ -134,6 +145,9 @@ for (const { lesson, island, around } of kinds)
     const page = await opened(file);
     await expect(page.locator(`.activity ${island}`).first()).toBeVisible();
     await expect(page.locator(`.activity ${around}`).first()).toBeVisible();
+    await openPapers(page);
+    for (const section of await page.locator('.paper .paper-section').all())
+      expect((await section.innerText()).trim().split('\n').length).toBeGreaterThan(1);
     // Every drawing that is pointed to is in the file.
     const lost = await page.evaluate(() =>
       [...document.querySelectorAll('use')]
@@ -144,6 +158,69 @@ for (const { lesson, island, around } of kinds)
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
   });
+
+/** Presses a paper's button and prints what the browser would print, as a PDF. */
+async function printPaper(
+  page: Page,
+  path: string,
+): Promise<{ readonly words: string; readonly foot: string }> {
+  const file = join(folder, `${path}.pdf`);
+  await page.evaluate(() => {
+    window.print = () =>
+      document.body.setAttribute('data-asked', String(Number(document.body.dataset['asked'] ?? 0) + 1));
+  });
+  const asked = async (): Promise<number> => page.evaluate(() => Number(document.body.dataset['asked'] ?? 0));
+  const before = await asked();
+  await page.locator(`[data-print="${path}"]`).focus();
+  await page.keyboard.press('Enter');
+  await expect.poll(asked).toBe(before + 1);
+  await page.pdf({ path: file, format: 'A4' });
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await expect(page.locator('[data-print]').first()).toBeVisible();
+  const pages = pdfPages(file);
+  const words = pages.flatMap(({ lines }) => lines.map(({ text }) => text)).join(' ');
+  return { words, foot: footOf(pages[0] ?? { width: 0, height: 0, lines: [] }) };
+}
+
+test('each paper prints from a file by one press, alone, with its caution', async ({ opened }) => {
+  const page = await opened(demo('who-made-this'));
+  const notes = await printPaper(page, 'teacher-notes');
+  const sheet = await printPaper(page, 'pupil-sheet');
+  const cards = await printPaper(page, 'cards');
+  for (const { words } of [notes, sheet, cards]) {
+    expect(words).toContain('Who made this?');
+    expect(words).toContain('Date');
+    expect(words).toContain('Children never knap');
+    // The lesson on the screen, its other papers and its presses stay off the paper.
+    expect(words).not.toContain('Bring back what was done');
+    expect(words).not.toContain('Show Teacher notes');
+  }
+  expect(notes.words).toContain('Teacher notes');
+  expect(notes.words).toContain('The answers, and why');
+  expect(notes.words).toContain('Polished axe head');
+  expect(notes.words).not.toContain('Cut along the grey lines');
+  expect(sheet.words).toContain('Choose one. How do you know?');
+  expect(sheet.words).not.toContain('The answers, and why');
+  expect(cards.words).toContain('Cut along the grey lines');
+  expect(cards.words).toContain('104 × 58 × 34 mm');
+  expect(cards.words).not.toContain('Polished axe head');
+  expect(cards.foot).toContain('Who made this? · Cards to cut out');
+  expect(notes.foot).toContain('1 of');
+  // What was hidden for a paper is back.
+  await expect(page.locator('.paper')).toHaveCount(0);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Who made this?');
+});
+
+test('the papers of a class that swaps print alone, though its deal prints from the page', async ({
+  opened,
+}) => {
+  const page = await opened(demo('a-gathering-for-all'));
+  const cards = await printPaper(page, 'cards');
+  expect(cards.words).toContain('Cards to cut out');
+  const notes = await printPaper(page, 'teacher-notes');
+  expect(notes.words).toContain('The answers, and why');
+  expect(notes.words).toContain('Children never knap');
+});
 
 test('answers are saved as a file that pitlore scores, without a name, and the safety is in the pack', async ({
   opened,

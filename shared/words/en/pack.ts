@@ -14,6 +14,12 @@ export const packWords = {
     other: 'Saved {count} activities as {file}. Look among your downloads.',
   },
   safetyTitle: 'Safety',
+  papersTitle: 'Papers',
+  papersLead:
+    'Each is in this file and prints by itself, on A4 or Letter. The answers are in the teacher notes: show them to nobody before the end.',
+  papersShow: 'Show',
+  papersHide: 'Hide',
+  papersPrint: 'Print',
   needs: (): string => 'pack needs a lesson: pitlore pack FILE [--out PACK.html]',
   written: (file: string, kilobytes: number, hasFonts: boolean): string =>
     `wrote ${file}: ${kilobytes} kB compressed${hasFonts ? '' : ', with the faces of the device it opens on'}. Open it by double click.\n`,
