@@ -61,7 +61,11 @@ export function blockOfNotes(block: NotesBlock, drawings: Drawings): BlockView {
       };
     case 'pit':
       return pitOf(block, drawings);
-    default:
+    case 'heading':
+    case 'list':
+    case 'terms':
       return block;
+    default:
+      return block satisfies never;
   }
 }

@@ -32,6 +32,13 @@ export function Paper({
   );
 }
 
+/** How a section prints: on a sheet of its own, as notes, or as words kept together. */
+function lookOf(paper: string, id: string, isSheet: boolean): string {
+  if (isSheet) return 'sheet';
+  if (paper === 'teacher-notes') return 'notes-section';
+  return id === 'words' ? 'sheet-words' : '';
+}
+
 function Section({
   id,
   paper,
@@ -40,9 +47,8 @@ function Section({
   isSheet = false,
   blocks,
 }: SectionView & { readonly paper: string }) {
-  const look = isSheet ? ' sheet' : paper === 'teacher-notes' ? ' notes-section' : '';
   return (
-    <section class={`paper-section${look}`} data-section={id}>
+    <section class={`paper-section ${lookOf(paper, id, isSheet)}`} data-section={id}>
       <h2>
         {title} {aside !== undefined && <span class="paper-aside">{aside}</span>}
       </h2>

@@ -17,7 +17,7 @@ export function Papers({
   const [opened, setOpened] = useState<readonly string[]>([]);
   const [printed, setPrinted] = useState<string | null>(null);
   useLayoutEffect(() => {
-    if (printed === null) return;
+    if (printed === null) return undefined;
     // Where printing waits for the answer and where it does not, what was hidden for it comes back when it is over.
     const done = (): void => setPrinted(null);
     addEventListener('afterprint', done, { once: true });
