@@ -4,7 +4,7 @@ import { stringify } from 'yaml';
 function flowText(text: string): string {
   if (/[\n\r\u0085\u2028\u2029]/.test(text)) return JSON.stringify(text);
   return stringify([text], { collectionStyle: 'flow', lineWidth: 0, flowCollectionPadding: false })
-    .trimEnd()
+    .replace(/\n$/, '')
     .slice(1, -1);
 }
 
@@ -26,5 +26,5 @@ export function writeFlow(value: unknown): string {
 /** A value after a key of its own line: a text needs fewer quotes there. @example writeValue('a, b') // 'a, b' */
 export function writeValue(value: unknown): string {
   if (typeof value !== 'string' || /[\n\r\u0085\u2028\u2029]/.test(value)) return writeFlow(value);
-  return stringify({ k: value }, { lineWidth: 0 }).trimEnd().slice('k: '.length);
+  return stringify({ k: value }, { lineWidth: 0 }).replace(/\n$/, '').slice('k: '.length);
 }

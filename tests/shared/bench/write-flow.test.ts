@@ -18,7 +18,8 @@ test('any values of a block are read back as they were written', () => {
       const yaml = block.split('\n').slice(1, -1).join('\n');
       expect(parse(yaml)).toEqual({ ...values });
       const [part] = outline(`---\na: 1\n---\n${block}\n`).parts;
-      expect(part?.part === 'block' ? part.yaml.trimEnd() : null).toBe(yaml);
+      expect(part?.part === 'block' ? part.yaml.replace(/\n$/, '') : null).toBe(yaml);
     }),
+    { numRuns: 1000, seed: 3, examples: [[{ a: '\u00a0' }], [{ a: ['\ufeff', 'x\u3000'] }]] },
   );
 });
