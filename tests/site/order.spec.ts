@@ -110,7 +110,8 @@ test('hands up: the card with most hands is laid next, and a tie is asked again'
 for (const { path, cards } of LESSONS) {
   test(`${path} on paper has a card, a place and an answer for each step`, async ({ watched: { page } }) => {
     await page.goto(`${path}cards/`);
-    await expect(page.locator('.card')).toHaveCount(cards);
+    // Behind each stands its back, for printing on both sides.
+    await expect(page.locator('.card:not(.card-back)')).toHaveCount(cards);
     await page.goto(`${path}pupil-sheet/`);
     await expect(page.locator('.paper-line > li')).toHaveCount(cards);
     await page.goto(`${path}answers/`);
