@@ -74,6 +74,8 @@ test('a handling session and a talk are gone through in a file, and told without
   const page = await opened(file);
   await page.locator('.handle [data-sense="feel"]').focus();
   await page.keyboard.press('Enter');
+  await expect(page.locator('.handle [data-sense="feel"]')).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.locator('.handle [data-move="read"]')).not.toHaveAttribute('aria-disabled', 'true');
   await page.locator('.handle [data-move="read"]').press('Enter');
   await expect(page.locator('.handle')).toContainText('There is no score');
   // The record takes the focus a moment after it is drawn: a key pressed before that goes astray.
