@@ -3,7 +3,7 @@ import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { scoreEstimate } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import { estimatePlayOf, openEstimate } from '../stores/estimate.ts';
-import { EstimateButtons } from './EstimateButtons.tsx';
+import { ReadButtons } from './ReadButtons.tsx';
 import { EstimateEntry } from './EstimateEntry.tsx';
 import { EstimateRecord } from './EstimateRecord.tsx';
 import { EstimateWays } from './EstimateWays.tsx';
@@ -50,8 +50,9 @@ export function Estimate(props: EstimateProps) {
       <p class={result === null ? 'sort-said' : 'unseen'} role="status">
         {said}
       </p>
-      <EstimateButtons
+      <ReadButtons
         words={words}
+        back={words.backToAnswer}
         table={table}
         canRead={play !== null}
         onRead={() => {
@@ -63,7 +64,7 @@ export function Estimate(props: EstimateProps) {
           store.change({ isRead: false });
           focus('[data-move="read"]');
         }}
-        onStartAgain={() => {
+        onAgain={() => {
           store.startAgain();
           setSaid('');
           focus('.ways-way');

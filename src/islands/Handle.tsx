@@ -2,15 +2,15 @@ import { useStore } from '@nanostores/preact';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { tellHandling } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
-import { openHandle } from '../stores/handle.ts';
+import { metPieces, openHandle } from '../stores/handle.ts';
 import { ChooseOne } from './ChooseOne.tsx';
 import { Drawing } from './Drawing.tsx';
 import { focusNext } from './focus-next.ts';
-import { HandleButtons } from './HandleButtons.tsx';
 import { HandlePiece } from './HandlePiece.tsx';
 import { HandleRecord } from './HandleRecord.tsx';
 import { HandleRules } from './HandleRules.tsx';
 import { HandleTray } from './HandleTray.tsx';
+import { ReadButtons } from './ReadButtons.tsx';
 import type { HandleProps } from './handle-view.ts';
 import { WaysToPlay } from './WaysToPlay.tsx';
 import { noted } from '../stores/plays.ts';
@@ -102,9 +102,11 @@ export function Handle({ lesson, activity, words, seen }: HandleProps) {
       <p class="sort-said" role="status">
         {said}
       </p>
-      <HandleButtons
+      <ReadButtons
         words={words}
+        back={words.backToTray}
         table={table}
+        canRead={metPieces(table).length > 0}
         onRead={() => leave(store.readRecord, '[data-record]')}
         onBack={() => leave(store.backToTray, '[data-move="read"]')}
         onAgain={() => leave(store.startAgain, '.handle-tray [data-piece]')}

@@ -5,7 +5,7 @@ import { say, type Template } from '../../shared/words/index.ts';
 import { isSaid, openTalk, type TalkAsk } from '../stores/talk.ts';
 import { ChooseOne } from './ChooseOne.tsx';
 import { focusNext } from './focus-next.ts';
-import { TalkButtons } from './TalkButtons.tsx';
+import { ReadButtons } from './ReadButtons.tsx';
 import { TalkRecord } from './TalkRecord.tsx';
 import { TalkVoices } from './TalkVoices.tsx';
 import type { TalkProps } from './talk-view.ts';
@@ -87,8 +87,9 @@ export function Talk({ lesson, activity, words, voices }: TalkProps) {
           )}
         </>
       )}
-      <TalkButtons
+      <ReadButtons
         words={words}
+        back={words.backToTalk}
         table={table}
         canRead={canRead}
         onRead={() => leave(store.readRecord, '[data-record]')}

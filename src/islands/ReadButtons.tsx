@@ -1,23 +1,26 @@
-import { say } from '../../shared/words/index.ts';
-import { metPieces, type HandleTable } from '../stores/handle.ts';
+import { say, type Template } from '../../shared/words/index.ts';
 import { ClearAsk } from './ClearAsk.tsx';
-import type { HandleWords } from './handle-view.ts';
+
+type Said = 'readRecord' | 'notYet' | 'kept' | 'notKept' | 'startAgain' | 'clearAsk' | 'clearYes' | 'clearNo';
 
 interface Props {
-  readonly words: HandleWords;
-  readonly table: HandleTable;
+  readonly words: Readonly<Record<Said, Template>>;
+  /** What leads back from the record card. */
+  readonly back: Template;
+  readonly table: { readonly isRead: boolean; readonly isKept: boolean };
+  readonly canRead: boolean;
   readonly onRead: () => void;
   readonly onBack: () => void;
   readonly onAgain: () => void;
 }
 
-/** The buttons under the tray, or under the record card. */
-export function HandleButtons({ words, table, onRead, onBack, onAgain }: Props) {
+/** The buttons under an activity whose record is read in one step, or under its record card. */
+export function ReadButtons({ words, back, table, canRead, onRead, onBack, onAgain }: Props) {
   if (table.isRead) {
     return (
       <div class="presses">
         <button type="button" class="press" onClick={onBack}>
-          {say(words.backToTray)}
+          {say(back)}
         </button>
         <ClearAsk
           press={say(words.startAgain)}
@@ -29,7 +32,6 @@ export function HandleButtons({ words, table, onRead, onBack, onAgain }: Props) 
       </div>
     );
   }
-  const canRead = metPieces(table).length > 0;
   return (
     <>
       <div class="presses">
