@@ -1,3 +1,4 @@
+export { appendItem, type Item } from './append-item.ts';
 export { changeData, isSame, type Change } from './change.ts';
 export { changeYaml } from './change-yaml.ts';
 export { addPart, changeBlock, changeHead, changeProse, movePart, removePart } from './edit-lesson.ts';
