@@ -15,7 +15,7 @@ export interface Answers {
   /** Which pit a context belongs to. */
   readonly pits: Readonly<Record<number, string>>;
   /**
-   * Where the finds go into a site that is there: by `row:place` or by the place as read (`P12/1199`), where it lies
+   * Where the finds go into a site that is there: by `row:place` or by the place as written (`P12/1199`, or `1199` alone), where it lies
    * (`P2/1201`, with ` new` where that is to be made); by `row:number`, `replace` or another number.
    */
   readonly into: Readonly<Record<string, string>>;

@@ -102,9 +102,11 @@ function proposalsFor(site: Site, place: Place, isPitSaid: boolean): readonly Pr
 export const isPlaceSaid = ({ guessed }: RowIn): boolean =>
   guessed.pit === undefined || guessed.context === undefined;
 
-/** What equal answers about places are kept by. */
-export const placeAsked = (row: RowIn, find: Find): string =>
-  isPlaceSaid(row) ? placeKey(find) : words.noPlace();
+/** What equal answers about places are kept by: what the row says, and no guess, which may be another one next time. */
+export function placeAsked(row: RowIn, find: Find): string {
+  if (!isPlaceSaid(row)) return words.noPlace();
+  return row.guessed.pit === undefined ? placeKey(find) : String(find.context);
+}
 
 /**
  * Where a row's find lies in a site: where it says, where the lead has said, or a question with what may be meant. A

@@ -10,7 +10,7 @@ export interface IntoQuestion {
   readonly field: 'context' | 'small-find';
   readonly header: string;
   readonly reason: IntoReason;
-  /** What the row says, as it was read: a place as `P12/1199`, or a number. Equal ones may have one answer. */
+  /** What the row says, as it was read: a place as `P12/1199` or `1199`, or a number. Equal ones may have one answer. */
   readonly received: string;
   readonly asked: string;
   readonly proposals: readonly Proposal[];
