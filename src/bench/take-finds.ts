@@ -30,11 +30,13 @@ function takeInto(
   const isSame = new Set(into.rows.flatMap(({ row, outcome }) => (outcome === 'same' ? [row] : [])));
   const own = siteFiles(content, site.id);
   const isNothing = into.fresh.length + into.replaced.length === 0;
+  const written = own === null || isNothing ? null : writeInto(own, site, into, vocabulary);
   return {
     // Of a row that is there already, nothing is left to be asked.
     read: { ...read, questions: read.questions.filter(({ row }) => !isSame.has(row)) },
     guesses: tellGuesses(read.rows.filter(({ row }) => !isSame.has(row))),
-    files: own === null || isNothing ? [] : (writeInto(own, site, into, vocabulary) ?? []),
+    // Called by their own names, as files of the lead's are.
+    files: (written ?? []).map((file) => ({ ...file, file: file.path.split('/').at(-1) ?? file.path })),
     site: site.id,
     into: {
       site: site.id,
@@ -52,14 +54,19 @@ function takeInto(
  * Reads a finds list and writes the finds that are ready: as a site file and a finds table, or into the files of a site
  * that is there.
  *
- * @param content The files of the site with the lead's own laid over them, and the words lists are written in; the
- * first of a name counts.
+ * @param content The files of the site, the lead's own in the place of those of the same name.
+ * @param home The product's own: its words of lists serve where the site has none.
  * @throws Error where those words cannot be read.
  */
-export function takeFinds(ask: FindsAsk, library: Library, content: readonly ContentFile[]): Taken {
+export function takeFinds(
+  ask: FindsAsk,
+  library: Library,
+  content: readonly ContentFile[],
+  home: readonly ContentFile[],
+): Taken {
   const { text, answers, name } = ask;
   const { vocabulary } = library;
-  const found = content.find(({ path }) => path === WORDS);
+  const found = [...content, ...home].find(({ path }) => path === WORDS);
   const words = found === undefined ? null : readFindsInWords(found.file, found.text).value;
   if (words === null) throw new Error(`${WORDS}: expected a readable file, received none`);
   const site = library.sites.find(({ id }) => id === ask.into);

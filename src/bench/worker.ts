@@ -98,12 +98,9 @@ function findsIn(ask: FindsAsk): void {
   if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
   if (library === null) return;
   const isOwn = (path: string): boolean => ask.files.some((file) => file.path === path);
-  const files = [
-    ...ask.files,
-    ...content.files.filter(({ path }) => !isOwn(path)),
-    ...(content.home ?? []),
-  ];
-  say({ answer: 'finds-in', number: ask.number, ...takeFinds(ask, library, files) });
+  const files = [...ask.files, ...content.files.filter(({ path }) => !isOwn(path))];
+  const told = takeFinds(ask, library, files, content.home ?? []);
+  say({ answer: 'finds-in', number: ask.number, ...told });
 }
 
 function draft(ask: DraftAsk): void {

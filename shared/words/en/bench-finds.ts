@@ -47,6 +47,33 @@ export const benchFinds = {
   questionLeaveRow: 'Leave the row out',
   leftOut: 'Left out',
   leftOutRow: 'Row {row}: {reason}',
+  belong: 'Where do these finds belong?',
+  belongNew: 'To a new site',
+  belongThere: 'To {site}, which is here already',
+  nameTaken:
+    'A site called {site} is here already: these finds would take the place of its own. To add to it, choose it above.',
+  into: {
+    one: 'Into {site}: {count} new find, {same} there already, the same, {replaced} put in the record of one there, {waiting} waiting for an answer, {leftOut} left out.',
+    other:
+      'Into {site}: {count} new finds, {same} there already, the same, {replaced} put in the record of one there, {waiting} waiting for an answer, {leftOut} left out.',
+  },
+  intoQuestions: 'Questions about the site',
+  intoPlaces:
+    'Made for these finds: {places}. What a list does not tell of them is a stand-in, marked as one in the site file; replace it from your own plan and section.',
+  intoFill: '{context} in {pit}',
+  intoSame: 'There already',
+  intoReplaced: 'Put in the record of one there',
+  intoReplacedRow: 'Row {row}: the record of {find} says what the row says.',
+  intoNone: 'Nothing of this list is new to {site}.',
+  intoUnwritten:
+    'These finds cannot be written into the files of {site} as they stand. Mend its files first, or take the finds as a new site.',
+  intoTaken: 'The finds are in {site}, on the bench. Draft a lesson from them below.',
+  lastTaken: {
+    one: 'Last taken: {count} find, to {site}.',
+    other: 'Last taken: {count} finds, to {site}.',
+  },
+  takeBack: 'Take it back',
+  tookBack: 'Taken back: the finds of {site} are as they were before.',
   take: { one: 'Take the {count} find', other: 'Take the {count} finds' },
   takeNone: 'No find is ready yet.',
   taken: 'The finds of {site} are on the bench. Draft a lesson from them below.',
