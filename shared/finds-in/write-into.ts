@@ -26,7 +26,7 @@ export function siteFiles(files: readonly ContentFile[], site: string): SiteFile
     ({ path, text }) => path === site || (/^sites\/[^/]+\.yaml$/.test(path) && idOf(text) === site),
   );
   if (yaml === undefined) return null;
-  const stem = yaml.path.slice(0, -'.yaml'.length);
+  const stem = yaml.path.replace(/\.ya?ml$/, '');
   const tables = files
     .filter(({ path }) => path.startsWith(`${stem}.`) && path.endsWith('.csv'))
     .toSorted((a, b) => (a.path < b.path ? -1 : 1));
@@ -110,7 +110,7 @@ export function writeInto(
   if (siteText === null) return null;
 
   const added = [...homeless, ...into.fresh];
-  const stem = yaml.path.slice(0, -'.yaml'.length);
+  const stem = yaml.path.replace(/\.ya?ml$/, '');
   const own = `${stem}.finds.csv`;
   const ranked = changed.toSorted((a, b) => Number(b.path === own) - Number(a.path === own));
   const beside = [own, ...[2, 3, 4, 5, 6, 7, 8, 9].map((number) => `${stem}.finds-${number}.csv`)].find(
