@@ -153,7 +153,7 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
           take={(taken, told) => {
             putOwn({ ...takeIn(files, taken, told), photos });
           }}
-          taking={before === null ? null : taking}
+          taking={before === null || keeping === 'elsewhere' ? null : taking}
           takeBack={() => {
             if (before !== null) putOwn({ files: before, photos, taking: null });
           }}

@@ -143,7 +143,7 @@ export function FindsInPanel({ checker, isOpened, sites, files, take, taking, ta
               setAnswers(giveUnit(answers, column, unit));
             }}
           />
-          <div class="begin-form">
+          <div class="begin-form belong">
             <label>
               {words.belong}
               <select
@@ -163,14 +163,17 @@ export function FindsInPanel({ checker, isOpened, sites, files, take, taking, ta
               </select>
             </label>
           </div>
-          <QuestionsList
-            label={words.questions}
-            questions={list.read.questions}
-            answer={(question, value, reach) => {
-              setAnswers(answer(answers, question, value, reach));
-            }}
-            leaveOut={leaveOut}
-          />
+          {(list.read.questions.length > 0 || (list.into?.questions ?? []).length === 0) && (
+            <QuestionsList
+              label={words.questions}
+              left={words.questionsLeft}
+              questions={list.read.questions}
+              answer={(question, value, reach) => {
+                setAnswers(answer(answers, question, value, reach));
+              }}
+              leaveOut={leaveOut}
+            />
+          )}
           {list.into !== null && (
             <FindsInto
               into={list.into}

@@ -27,6 +27,7 @@ export function FindsInto({ into, isUnwritten, answer, leaveOut }: Props) {
       {questions.length > 0 && (
         <QuestionsList
           label={words.intoQuestions}
+          left={words.intoQuestionsLeft}
           questions={questions}
           answer={answer}
           leaveOut={leaveOut}

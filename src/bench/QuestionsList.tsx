@@ -1,10 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { IntoQuestion, Question } from '../../shared/finds-in/index.ts';
 import { benchFinds as words } from '../../shared/words/en/bench-finds.ts';
-import { say } from '../../shared/words/index.ts';
+import { say, type Template } from '../../shared/words/index.ts';
 
 interface Props<Asked extends Question | IntoQuestion> {
   readonly label: string;
+  /** How many there are, by `count`, and how many are shown. */
+  readonly left: Template;
   readonly questions: readonly Asked[];
   readonly answer: (question: Asked, value: string, reach: 'cell' | 'equal') => void;
   readonly leaveOut: (row: number) => void;
@@ -15,6 +17,7 @@ const SHOWN = 6;
 /** What the lead is asked, row by row: what finds wait for comes first. */
 export function QuestionsList<Asked extends Question | IntoQuestion>({
   label,
+  left,
   questions,
   answer,
   leaveOut,
@@ -26,7 +29,7 @@ export function QuestionsList<Asked extends Question | IntoQuestion>({
       <p role="status">
         {questions.length === 0
           ? words.questionsNone
-          : say(words.questionsLeft, { count: questions.length, shown: shown.length })}
+          : say(left, { count: questions.length, shown: shown.length })}
       </p>
       <ol class="questions">
         {shown.map((question) => (

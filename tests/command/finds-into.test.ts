@@ -32,7 +32,7 @@ test('finds --into says what it would do, line by line, and writes nothing', () 
   );
   expect(out).toContain('list.csv:2  it is there already, the same: P2-2');
   expect(out).toContain(
-    'list.csv:3  number-there\n  Find P2-3 is there already and differs: length in mm 30 there and 31 here.',
+    'list.csv:3  number-there\n  Find P2-3 is there already and differs: length in mm 30 there, 31 here.',
   );
   expect(out).toContain(
     'list.csv:5  place-not-there\n  The site has no pit "P5", where the row puts context 506.',

@@ -58,6 +58,10 @@ export const benchFinds = {
       'Into {site}: {count} new finds, {same} there already, the same, {replaced} put in the record of one there, {waiting} waiting for an answer, {leftOut} left out.',
   },
   intoQuestions: 'Questions about the site',
+  intoQuestionsLeft: {
+    one: '{count} question about the site. The find waits for the answer.',
+    other: '{count} questions about the site; the first {shown} are here. Each find waits for its answer.',
+  },
   intoPlaces:
     'Made for these finds: {places}. What a list does not tell of them is a stand-in, marked as one in the site file; replace it from your own plan and section.',
   intoFill: '{context} in {pit}',

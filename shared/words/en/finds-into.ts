@@ -12,9 +12,6 @@ interface Difference {
 
 const MOST_TOLD = 4;
 
-const listed = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1) ?? ''}`;
-
 /** Sentences of taking a finds list into a site that is there. */
 export const findsIntoWords = {
   // Questions of a place.
@@ -41,11 +38,11 @@ export const findsIntoWords = {
       .slice(0, MOST_TOLD)
       .map(
         ({ field, there, here }) =>
-          `${findsInWords.fieldName(field)} ${shown(there)} there and ${shown(here)} here`,
+          `${findsInWords.fieldName(field)} ${shown(there)} there, ${shown(here)} here`,
       );
     const more = differences.length - told.length;
     const all = more > 0 ? [...told, `${more} more`] : told;
-    return `Find ${id} is there already and differs: ${listed(all)}. Which shall stand?`;
+    return `Find ${id} is there already and differs: ${all.join('; ')}. Which shall stand?`;
   },
   numberInRow: (number: number, row: number): string =>
     `Small find ${number} is in row ${row} too, in the same place. Which number has this one?`,

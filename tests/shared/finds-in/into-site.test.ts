@@ -114,7 +114,7 @@ describe('finds that are there already', () => {
       into.questions.map(({ asked, proposals }) => [asked, proposals.map(({ label }) => label)]),
     ).toEqual([
       [
-        'Find P2-2 is there already and differs: length in mm 64 there and 66 here. Which shall stand?',
+        'Find P2-2 is there already and differs: length in mm 64 there, 66 here. Which shall stand?',
         [
           'leave the row out: P2-2 stays as it is',
           'put what the row says in the record of P2-2',
