@@ -57,16 +57,15 @@ function replaceInYaml(yaml: string, replaced: readonly Replaced[]): string | nu
   return text;
 }
 
-const bare = ({ photo: _, status: __, ...find }: Find): Omit<Find, 'photo' | 'status'> => find;
+/** What records say, as one text: the same for the same finds in any order. */
 const inOrder = (finds: readonly Find[]): string =>
   JSON.stringify(
     finds
-      .map(bare)
       .toSorted((a, b) => (a.id < b.id ? -1 : 1))
       .map((find) => [
         find.id,
         find.smallFind,
-        ...RECORD_FIELDS.map((field) => valueOf(find as Find, field) ?? null),
+        ...RECORD_FIELDS.map((field) => valueOf(find, field) ?? null),
       ]),
   );
 

@@ -142,7 +142,7 @@ const columns = record({
 });
 
 /** What a record says, without what the site gives it. */
-const bare = ({ photo: _, status: __, ...find }: Find): unknown => find;
+const bare = ({ photo: _photo, status: _status, ...find }: Find): unknown => find;
 const asSet = (finds: readonly Find[]): readonly unknown[] =>
   finds.toSorted((a, b) => (a.id < b.id ? -1 : 1)).map(bare);
 
