@@ -94,7 +94,9 @@ test('a list goes into a site that is there, is drafted from, and is taken back 
   await page
     .getByLabel('Open a finds list')
     .setInputFiles({ name: 'more-finds.csv', mimeType: 'text/csv', buffer: Buffer.from(list) });
-  await expect(page.getByLabel('What is the site called?')).toHaveValue('more-finds');
+  // The library is read first: a busy machine takes its time.
+  const patience = { timeout: 30_000 };
+  await expect(page.getByLabel('What is the site called?')).toHaveValue('more-finds', patience);
   await page.getByLabel('Where do these finds belong?').selectOption('wendle-marsh');
   await expect(page.getByLabel('What is the site called?')).toHaveCount(0);
   const into = page.locator('[data-into="wendle-marsh"]');
@@ -124,10 +126,10 @@ test('a list goes into a site that is there, is drafted from, and is taken back 
   await expect(page.getByLabel('Finds of')).toHaveValue('wendle-marsh');
   await page.getByLabel('Finds that must be in it').fill('P1-195');
   await page.getByRole('button', { name: 'Draft', exact: true }).click();
-  await expect(page.getByText('A lesson is drafted.')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText('A lesson is drafted.')).toBeVisible(patience);
   await page.getByRole('button', { name: 'Begin a visit with it' }).click();
   await expect(page.getByLabel('The lesson file as text')).toHaveValue(/P1-195/);
-  await expect(page.locator('.lead-count')).toHaveText(/Nothing to mend|to look at\.$/);
+  await expect(page.locator('.lead-count')).toHaveText(/Nothing to mend|to look at\.$/, patience);
 
   // It is still there after a reload, and one press takes it back: the lesson then names a find that nobody has.
   await expect(page.locator('[data-keeping="kept"]')).toBeVisible();
@@ -138,6 +140,6 @@ test('a list goes into a site that is there, is drafted from, and is taken back 
   await expect(
     page.getByText('Taken back: the finds of Wendle Marsh are as they were before.'),
   ).toBeVisible();
-  await expect(page.locator('.lead-problem').first()).toContainText('P1-195');
+  await expect(page.locator('.lead-problem').first()).toContainText('P1-195', patience);
   await expect(page.getByRole('button', { name: 'Save the finds as files' })).toHaveCount(0);
 });
