@@ -14,7 +14,7 @@ interface Props {
 
 /** What becomes of a list in a site that is there: counts, what is asked, what would be made, what is there already. */
 export function FindsInto({ into, isUnwritten, answer, leaveOut }: Props) {
-  const { name: site, counts, questions, places, rows } = into;
+  const { name: site, counts, questions, places, rows, errors } = into;
   const same = rows.filter(({ outcome }) => outcome === 'same');
   const replaced = rows.filter(({ outcome }) => outcome === 'replaced');
   const made = places.map(({ pit, context }) => say(words.intoFill, { pit, context })).join(', ');
@@ -23,6 +23,7 @@ export function FindsInto({ into, isUnwritten, answer, leaveOut }: Props) {
       <p data-into={into.site}>
         <strong>{say(words.into, { ...counts, count: counts.fresh, site })}</strong>
       </p>
+      {errors > 0 && <p role="alert">{say(words.intoErrors, { site, count: errors })}</p>}
       {isUnwritten && <p role="alert">{say(words.intoUnwritten, { site })}</p>}
       {questions.length > 0 && (
         <QuestionsList

@@ -97,6 +97,8 @@ export interface FindsAsk {
 export interface IntoTold extends Pick<IntoSite, 'rows' | 'counts' | 'questions' | 'places'> {
   readonly site: string;
   readonly name: string;
+  /** Errors in the site's own files: finds of rows with one are not seen. */
+  readonly errors: number;
 }
 
 export interface FindsRead {

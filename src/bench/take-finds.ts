@@ -9,13 +9,26 @@ import {
   writeInto,
   writeSite,
   type FindsIn,
+  type SiteFiles,
 } from '../../shared/finds-in/index.ts';
-import type { ContentFile, Library, Site } from '../../shared/library/index.ts';
+import {
+  readSite,
+  type ContentFile,
+  type Library,
+  type Site,
+  type Vocabulary,
+} from '../../shared/library/index.ts';
 import type { FindsAsk, FindsRead } from './protocol.ts';
 
 const WORDS = 'finds-in/words.yaml';
 
 type Taken = Pick<FindsRead, 'read' | 'guesses' | 'files' | 'site' | 'into' | 'isTaken'>;
+
+/** Errors in the files of a site; a photograph that is not at hand hides no find. */
+function errorsIn({ yaml, tables }: SiteFiles, vocabulary: Vocabulary): number {
+  const { problems } = readSite(yaml.file, yaml.text, tables, vocabulary);
+  return problems.filter(({ grade, code }) => grade === 'error' && code !== 'photo-unfit').length;
+}
 
 /** A list into a site that is there: what becomes of each row, and the site's files with what is ready. */
 function takeInto(
@@ -41,6 +54,7 @@ function takeInto(
     into: {
       site: site.id,
       name: site.name,
+      errors: own === null ? 0 : errorsIn(own, vocabulary),
       rows: into.rows,
       counts: into.counts,
       questions: into.questions,

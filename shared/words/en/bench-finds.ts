@@ -69,6 +69,11 @@ export const benchFinds = {
   intoReplaced: 'Put in the record of one there',
   intoReplacedRow: 'Row {row}: the record of {find} says what the row says.',
   intoNone: 'Nothing of this list is new to {site}.',
+  intoErrors: {
+    one: 'The files of {site} have {count} error: a find in a row with an error is not seen here, and could come in twice. Mend it first.',
+    other:
+      'The files of {site} have {count} errors: a find in a row with an error is not seen here, and could come in twice. Mend them first.',
+  },
   intoUnwritten:
     'These finds cannot be written into the files of {site} as they stand. Mend its files first, or take the finds as a new site.',
   intoTaken: 'The finds are in {site}, on the bench. Draft a lesson from them below.',
