@@ -60,6 +60,12 @@ export function intoSite(list: FindsIn, site: Site, answers: Answers = NO_ANSWER
   const isByPit = restarts(there) || restarts(list.finds);
   const keyOf = (pit: string, number: number): string => (isByPit ? `${pit}-${number}` : String(number));
   const thereBy = new Map(there.map((find) => [keyOf(find.pit, find.smallFind), find]));
+  const thereAt = new Map<string, Find[]>();
+  for (const find of there) {
+    const inFill = thereAt.get(placeKey(find)) ?? [];
+    inFill.push(find);
+    thereAt.set(placeKey(find), inFill);
+  }
   const countColumn = list.columns.find(({ guess }) => guess === 'count')?.index ?? null;
   const headerOf = (field: string): string => list.columns.find(({ guess }) => guess === field)?.header ?? '';
 
@@ -156,10 +162,8 @@ export function intoSite(list: FindsIn, site: Site, answers: Answers = NO_ANSWER
       if (place?.isNew === true && isAt(now, place)) places.set(placeKey(place), now);
       return { row: row.row, outcome: 'replaced', find: now, there: record, reason: null };
     }
-    const twin = alikeIn(
-      there.filter((each) => each !== record && isAt(each, find)),
-      find,
-    );
+    const others = (thereAt.get(placeKey(find)) ?? []).filter((each) => each !== record);
+    const twin = alikeIn(others, find);
     return askNumber(row, find, words.numberThere(record.id, differs), [
       ...(twin === null ? [] : [{ value: LEAVE_ROW_OUT, label: words.leaveOutAs(twin.id) }]),
       ...(twin === null ? [{ value: LEAVE_ROW_OUT, label: words.leaveOut(record.id) }] : []),
@@ -207,8 +211,8 @@ export function intoSite(list: FindsIn, site: Site, answers: Answers = NO_ANSWER
     const { pit, context } = read.place;
     const placed = { ...find, pit, context };
     if (row.isNumberGiven) {
-      const free = there.filter(
-        (each) => isAt(each, placed) && claimed.get(keyOf(each.pit, each.smallFind)) === undefined,
+      const free = (thereAt.get(placeKey(placed)) ?? []).filter(
+        (each) => claimed.get(keyOf(each.pit, each.smallFind)) === undefined,
       );
       const twin = alikeIn(free, placed);
       if (twin !== null) {

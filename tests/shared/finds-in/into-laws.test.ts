@@ -200,7 +200,12 @@ test('any list into any site: each row has its end, old text stays, and again it
           if (outcome === 'left-out') expect(reason).not.toBe(null);
           if (outcome === 'same') expect(there).not.toBe(null);
           if (outcome === 'new') expect(find).not.toBe(null);
-          if (outcome === 'replaced') expect(there?.id).toBe(find?.id);
+          if (outcome === 'replaced') {
+            expect(there?.id).toBe(find?.id);
+            // What the list does not say, the record keeps.
+            if (!has.note) expect(find?.note).toBe(there?.note);
+            if (!has.weight) expect(find?.massG).toBe(there?.massG);
+          }
         }
         // No record is met twice, and no new find has the number of another.
         const records = into.rows.flatMap(({ there }) => there?.id ?? []);
@@ -218,6 +223,10 @@ test('any list into any site: each row has its end, old text stays, and again it
             ...into.fresh,
           ]),
         );
+
+        // A number names one cut or one fill.
+        const named = after.pits.flatMap(({ cut, fills }) => [cut, ...fills.map(({ context }) => context)]);
+        expect(new Set(named).size).toBe(named.length);
 
         // Text that was there is there still.
         const marks = new Set(

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { NO_ANSWERS } from '../../../shared/finds-in/index.ts';
-import { readContent, type ContentFile } from '../../../shared/library/index.ts';
-import { takeFinds } from '../../../src/bench/take-finds.ts';
-import { readFiles } from '../../../src/loaders/read-files.ts';
-import { home } from '../../demo.ts';
+import { NO_ANSWERS } from '../../shared/finds-in/index.ts';
+import { readContent, type ContentFile } from '../../shared/library/index.ts';
+import { takeFinds } from '../../src/bench/take-finds.ts';
+import { readFiles } from '../../src/loaders/read-files.ts';
+import { home } from '../demo.ts';
 
 const content = await readFiles(join(home, 'content'));
 const LIST =
