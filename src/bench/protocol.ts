@@ -1,3 +1,4 @@
+import type { OwnFiles } from '../../shared/bench/index.ts';
 import type { AddedUp, ClaimLine } from '../../shared/compile/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
@@ -71,6 +72,13 @@ export interface Opened {
   readonly problems: readonly Problem[];
 }
 
+/** Reads the library. The photographs of one's own are told here alone: they are too heavy to go with every typed sign. */
+export interface OpenAsk {
+  readonly ask: 'open';
+  readonly content: string;
+  readonly own: OwnFiles;
+}
+
 /** A finds list to be read, with what the lead has said of it. */
 export interface FindsAsk {
   readonly ask: 'finds-in';
@@ -119,9 +127,5 @@ export interface Failed {
   readonly because: string;
 }
 
-export type Ask =
-  | CheckAsk
-  | FindsAsk
-  | DraftAsk
-  | { readonly ask: 'open'; readonly content: string; readonly files: readonly ContentFile[] };
+export type Ask = CheckAsk | FindsAsk | DraftAsk | OpenAsk;
 export type Answer = Checked | Opened | FindsRead | Drafted | Failed;
