@@ -3,7 +3,6 @@ import { expect, test } from 'vitest';
 import { checkDay, compileLesson, stationCards } from '../../../shared/compile/index.ts';
 import { lessonDay } from '../../../shared/lesson-day/index.ts';
 import { stationWork } from '../../../shared/lesson-day/station-work.ts';
-import { PUPILS_DO } from '../../../shared/lesson/index.ts';
 import {
   EDGE_CLASSES,
   EXPOSURES,
