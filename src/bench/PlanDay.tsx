@@ -64,6 +64,9 @@ export function PlanDay({ bench, checker, wants, canPlan, day }: Props) {
   return (
     <section class="lead-page" aria-labelledby="bench-day">
       <h2 id="bench-day">{words.dayTitle}</h2>
+      <p id="bench-day-lead" class="small quiet">
+        {words.dayLead}
+      </p>
       <div class="lead-acts">
         <button
           type="button"
@@ -78,9 +81,6 @@ export function PlanDay({ bench, checker, wants, canPlan, day }: Props) {
           {words.day}
         </button>
       </div>
-      <p id="bench-day-lead" class="small quiet">
-        {words.dayLead}
-      </p>
       <p role="status">{told}</p>
       {isThere && (
         <p>

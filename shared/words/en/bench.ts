@@ -160,7 +160,7 @@ export const bench = {
   // A day with it
   dayTitle: 'A day with it',
   dayLead:
-    'A press makes a new day on the Day sheet from the visit as it stands now, for the pupils above: a station for each activity, with its ages, adults and safety. Bells, groups and places are stand-ins to write over. What you change here afterwards is not carried over; press again for another day.',
+    'Each press makes a new day on the Day sheet from the visit as it stands now, for as many pupils as above: a station for each activity, with its ages, adults and safety. Bells, groups and places are stand-ins to write over. What you change here afterwards is not carried over: press again for another day.',
   day: 'Plan a day with it',
   dayMaking: 'Making the day …',
   dayNot: 'A day is made when nothing stops the lesson.',
