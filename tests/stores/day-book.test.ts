@@ -1,4 +1,5 @@
 import { beforeEach, expect, test, vi } from 'vitest';
+import type * as DayBook from '../../src/stores/day-book.ts';
 
 /** What a browser keeps, as far as the stores use it; all pages of a site share it. */
 function keepsAll(): Storage {
@@ -15,7 +16,7 @@ function keepsAll(): Storage {
   };
 }
 
-type Book = typeof import('../../src/stores/day-book.ts');
+type Book = typeof DayBook;
 
 /** A page of its own: what it holds in memory is not the other page’s. */
 async function page(): Promise<Book> {
@@ -97,12 +98,11 @@ test('a day kept before there were such changes is read as it was', async () => 
 });
 
 test('a browser that keeps nothing is told of, and nothing is half there', async () => {
-  vi.stubGlobal('localStorage', {
-    ...keepsAll(),
-    setItem: () => {
-      throw new Error('full');
-    },
-  });
+  const full = keepsAll();
+  full.setItem = () => {
+    throw new Error('full');
+  };
+  vi.stubGlobal('localStorage', full);
   const bench = await page();
   bench.addDay('Ours', 'a');
   expect(bench.$dayBook.get().isKept).toBe(false);
