@@ -38,8 +38,10 @@ export function placeOf(given: string): Place | null {
   if (known === undefined) return null;
   const { part, folder, ending, written } = known;
   const isLoose = !endsWith(above, folder);
-  if (isLoose && FOLDERS.includes(above.at(-1)?.toLowerCase() ?? '')) return null;
-  const root = isLoose ? above : above.slice(0, -folder.length);
+  // A folder of pictures may lie beside loose files, too.
+  const beside = part === 'photo' && endsWith(above, ['photos']) ? above.slice(0, -1) : above;
+  if (isLoose && FOLDERS.includes(beside.at(-1)?.toLowerCase() ?? '')) return null;
+  const root = isLoose ? beside : above.slice(0, -folder.length);
   const plain = written === null ? name : name.replace(ending, written);
   return { root: root.join('/'), part, isLoose, path: [...folder, plain].join('/') };
 }

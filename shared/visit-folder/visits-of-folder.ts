@@ -122,8 +122,10 @@ function sortOut(files: readonly FolderFile[]): {
   return { groups: [...groups.values()], left };
 }
 
+const byPath = (a: ContentFile, b: ContentFile): number => (a.path < b.path ? -1 : 1);
+
 const plain = (files: Group['files']): readonly ContentFile[] =>
-  files.map(({ path, file, text }) => ({ path, file, text }));
+  files.map(({ path, file, text }) => ({ path, file, text })).toSorted(byPath);
 
 /** The visits of one content folder. A lesson alone has all that lies there; of several, each has the site that it names. */
 function visitsOf({ lessons, files, photos }: Group): FolderRead {
@@ -136,7 +138,7 @@ function visitsOf({ lessons, files, photos }: Group): FolderRead {
   const visits = lessons.map((lesson): CarriedVisit => {
     const named = siteNamed(lesson.text);
     const site = sites.find(({ id }) => id === named);
-    return { ...lesson, files: site?.files ?? [], photos: site?.photos ?? new Map() };
+    return { ...lesson, files: site?.files.toSorted(byPath) ?? [], photos: site?.photos ?? new Map() };
   });
   const isIn = (path: string): boolean =>
     visits.some((visit) => visit.files.some((file) => file.path === path));

@@ -2,12 +2,14 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { visitFolder } from '../../shared/words/en/visit-folder.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
 import { slug } from '../../shared/library/slug.ts';
 import { createBench } from '../stores/bench.ts';
 import { BeginVisit } from './BeginVisit.tsx';
+import { createCarrying } from './carrying.ts';
 import { createChecker } from './checker.ts';
 import { DraftPanel } from './DraftPanel.tsx';
 import { createEdits } from './edits.ts';
@@ -18,11 +20,13 @@ import type { PackFiles } from './make-pack-here.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
 import type { Offer, Offers } from './protocol.ts';
-import { readTextFile } from './read-text-file.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
 import { stepsDone } from './steps-done.ts';
 import { TenSteps } from './TenSteps.tsx';
+import type { Told } from './told.ts';
+import { ToldLine } from './ToldLine.tsx';
+import { useDrop } from './use-drop.ts';
 
 export interface BenchProps {
   readonly fields: LessonFields;
@@ -54,6 +58,9 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
   const [bench] = useState(createBench);
   const [checker] = useState(() => createChecker(content));
   const [told, tell] = useState('');
+  const [report, setReport] = useState<Told | null>(null);
+  const [carrying] = useState(() => createCarrying(bench, setReport));
+  const isOver = useDrop((dropped) => void carrying.open(dropped));
   const [caret, setCaret] = useState<Caret | null>(null);
   const visit = useStore(bench.$visit);
   const lastRead = useRef<Outline | null>(null);
@@ -103,11 +110,6 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
     if (visit === null) setLoose(all);
     else bench.putFiles(all);
   };
-  const openFile = async (file: File): Promise<void> => {
-    const text = await readTextFile(file);
-    if (text === null) tell(say(words.openFileUnfit, { name: file.name }));
-    else await bench.begin(slug(file.name.replace(/\.[^.]*$/, '')) || 'lesson', text);
-  };
   return (
     <div class="lead">
       {failed !== null && (
@@ -125,13 +127,14 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
           <BeginVisit
             lessons={opened?.lessons ?? []}
             begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
-            openFile={(file) => void openFile(file)}
+            open={(chosen) => void carrying.open(chosen)}
           />
           <ShelfList
             shelf={shelf}
             openId={visit?.id ?? null}
             open={(kept) => void bench.open(kept)}
             drop={(id) => void bench.drop(id)}
+            save={() => void carrying.saveShelf()}
           />
         </details>
         <FindsInPanel
@@ -157,6 +160,13 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
           />
         )}
       </div>
+      <ToldLine
+        told={report}
+        close={() => {
+          setReport(null);
+        }}
+      />
+      {isOver && <p class="drop-here">{visitFolder.dropHere}</p>}
       {visit !== null && (
         <>
           <KeepingLine
@@ -166,6 +176,7 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
             hasNoShelf={shelf === null}
             tell={tell}
             press={press}
+            save={() => void carrying.saveVisit(visit)}
           />
           <OnBench
             key={visit.id}

@@ -113,8 +113,9 @@ export function readMe(visits: readonly Noted[], files: readonly string[]): read
     'the zip file, or drop it on the page. It comes as a new visit: nothing that is there is changed.',
     '',
     'To have it in a site of your own',
-    'Unpack the zip file into the folder "content" of the site. That is all. "lessons" and "sites" join the folders of that',
-    'name; where your system asks whether to replace a file, look at both first.',
+    'Unpack the zip file into the folder "content" of the site. That is all: "lessons" and "sites" join the folders of that name.',
+    'Where your system makes a folder of its own from the zip, move what lies inside that folder. Where it asks whether to',
+    'replace a file, look at both first.',
     ...(apart.length === 0
       ? []
       : [

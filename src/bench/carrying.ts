@@ -1,0 +1,110 @@
+import { slug } from '../../shared/library/slug.ts';
+import { bench as benchWords } from '../../shared/words/en/bench.ts';
+import { visitFolder as words } from '../../shared/words/en/visit-folder.ts';
+import { say } from '../../shared/words/index.ts';
+import type { CarriedVisit } from '../../shared/visit-folder/index.ts';
+import type { BenchStore, OpenVisit } from '../stores/bench.ts';
+import { readPhotosKept } from '../stores/bench-photos.ts';
+import { shelve } from '../stores/bench-shelf-in.ts';
+import { readTextFile } from './read-text-file.ts';
+import type { Told } from './told.ts';
+
+/** Visits in and out of the Bench as files. What reads and writes zips is fetched when it is first asked for. */
+export interface Carrying {
+  /** Files chosen or dropped together: their visits come as new ones. */
+  readonly open: (files: readonly File[]) => Promise<void>;
+  readonly saveVisit: (visit: OpenVisit) => Promise<void>;
+  readonly saveShelf: () => Promise<void>;
+}
+
+const becauseOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+/** A file that may be a lesson by itself: any text, but for what is known to be something else. */
+async function mayBeLesson(file: File): Promise<boolean> {
+  if (/\.(zip|csv|ya?ml|jpe?g|webp)$/i.test(file.name)) return false;
+  const head = new Uint8Array(await file.slice(0, 2).arrayBuffer());
+  return head[0] !== 0x50 || head[1] !== 0x4b;
+}
+
+/** One visit with what it brought, in words. */
+function tellOne({ name, files, photos }: CarriedVisit): string {
+  if (files.length + photos.size === 0) return say(words.opened, { name });
+  return say(words.openedWith, {
+    name,
+    files: say(words.openedFiles, { count: files.length }),
+    photos: say(words.openedPhotos, { count: photos.size }),
+  });
+}
+
+/** @param report Told what came of it. */
+export function createCarrying(bench: BenchStore, report: (told: Told) => void): Carrying {
+  const takeIn = async (visits: readonly CarriedVisit[]): Promise<readonly string[]> => {
+    const [first, ...others] = visits;
+    if (first === undefined) return [];
+    const before = new Set(bench.$shelf.get()?.visits.map(({ name }) => name));
+    const unkept = await shelve(others);
+    await bench.begin(first.name, first.text, { files: first.files, photos: first.photos });
+    return [
+      others.length === 0
+        ? tellOne(first)
+        : say(words.openedSeveral, { count: visits.length - unkept.length, name: first.name }),
+      ...visits.flatMap(({ name }) => (before.has(name) ? [say(words.sameName, { name })] : [])),
+      ...(unkept.length === 0 ? [] : [say(words.notKept, { names: unkept.join(', ') })]),
+    ];
+  };
+  const openLesson = async (file: File): Promise<void> => {
+    const text = await readTextFile(file);
+    if (text === null) {
+      report({ sentences: [say(benchWords.openFileUnfit, { name: file.name })], left: [] });
+      return;
+    }
+    const name = slug(file.name.replace(/\.[^.]*$/, '').normalize('NFC')) || 'lesson';
+    report({ sentences: await takeIn([{ name, text, files: [], photos: new Map() }]), left: [] });
+  };
+
+  return {
+    open: async (files) => {
+      const [file] = files;
+      if (file === undefined) return;
+      try {
+        if (files.length === 1 && (await mayBeLesson(file))) {
+          await openLesson(file);
+          return;
+        }
+        const { readFiles } = await import('./open-files.ts');
+        const { visits, sentences, left } = await readFiles(files);
+        report({ sentences: [...(await takeIn(visits)), ...sentences], left });
+      } catch (error) {
+        const names = files.map(({ name }) => name).join(', ');
+        report({ sentences: [say(words.openFailed, { file: names, because: becauseOf(error) })], left: [] });
+      }
+    },
+    saveVisit: async ({ name, history, files, photos }) => {
+      try {
+        const { saveVisits } = await import('./save-visits.ts');
+        report({ sentences: saveVisits(name, [{ name, text: history.text, files, photos }]), left: [] });
+      } catch (error) {
+        report({ sentences: [say(words.saveFailed, { because: becauseOf(error) })], left: [] });
+      }
+    },
+    saveShelf: async () => {
+      try {
+        await bench.keepNow();
+        const kept = bench.$shelf.get()?.visits ?? [];
+        const visits: CarriedVisit[] = [];
+        const lost: string[] = [];
+        for (const { id, name, text, files, photos: names } of kept) {
+          const photos = await readPhotosKept(id, names);
+          const count = names.length - photos.size;
+          if (count > 0) lost.push(say(words.savedPhotosLost, { count, name }));
+          visits.push({ name, text, files, photos });
+        }
+        const { saveVisits } = await import('./save-visits.ts');
+        const today = new Date().toISOString().slice(0, 10);
+        report({ sentences: [...saveVisits(`pitlore-shelf-${today}`, visits), ...lost], left: [] });
+      } catch (error) {
+        report({ sentences: [say(words.saveFailed, { because: becauseOf(error) })], left: [] });
+      }
+    },
+  };
+}
