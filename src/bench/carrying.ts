@@ -28,12 +28,14 @@ async function mayBeLesson(file: File): Promise<boolean> {
 
 /** One visit with what it brought, in words. */
 function tellOne({ name, files, photos }: CarriedVisit): string {
-  if (files.length + photos.size === 0) return say(words.opened, { name });
-  return say(words.openedWith, {
-    name,
+  const told = {
     files: say(words.openedFiles, { count: files.length }),
     photos: say(words.openedPhotos, { count: photos.size }),
-  });
+  };
+  if (files.length + photos.size === 0) return say(words.opened, { name });
+  if (files.length === 0) return say(words.openedWith, { name, what: told.photos });
+  if (photos.size === 0) return say(words.openedWith, { name, what: told.files });
+  return say(words.openedWith, { name, what: say(words.openedBoth, told) });
 }
 
 /** @param report Told what came of it. */

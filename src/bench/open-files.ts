@@ -67,6 +67,10 @@ export async function readFiles(files: readonly File[]): Promise<FilesRead> {
     else if (opened.visits.length === 0) sentences.push(say(words.openedNone, { file: file.name }));
   }
   const folder = visitsOfFolder(loose);
+  if (loose.length > 0 && folder.visits.length === 0)
+    sentences.push(
+      say(words.openedNone, { file: loose.map(({ path }) => path.replace('lessons/', '')).join(', ') }),
+    );
   visits.push(...folder.visits);
   left.push(...tellLeft(folder.left));
   return { visits, sentences, left };

@@ -26,7 +26,8 @@ export const visitFolder = {
   openHow: 'A lesson file (.md) or a visit saved as one file (.zip).',
   openDrop: 'It can be dropped anywhere on this page, too.',
   opened: '{name} is on the bench, as a new visit.',
-  openedWith: '{name} is on the bench, as a new visit, with {files} and {photos}.',
+  openedWith: '{name} is on the bench, as a new visit, with {what}.',
+  openedBoth: '{files} and {photos}',
   openedFiles: { one: '{count} file of finds', other: '{count} files of finds' },
   openedPhotos: { one: '{count} photograph', other: '{count} photographs' },
   openedSeveral: {
