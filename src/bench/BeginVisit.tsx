@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { bench as words } from '../../shared/words/en/bench.ts';
-import { visitFolder } from '../../shared/words/en/visit-folder.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import { starterLesson } from '../../shared/words/en/command.ts';
 import type { SiteLesson } from './content.ts';
 
@@ -58,26 +58,24 @@ export function BeginVisit({ lessons, begin, open }: Props) {
           {words.newGo}
         </button>
       </form>
-      <div class="begin-open">
-        <label class="press file-choice">
-          {words.openFile}
-          <input
-            type="file"
-            multiple
-            accept=".md,.markdown,.txt,.zip,text/markdown,text/plain,application/zip"
-            aria-describedby="open-how"
-            class="unseen"
-            onChange={({ currentTarget }) => {
-              const files = [...(currentTarget.files ?? [])];
-              currentTarget.value = '';
-              open(files);
-            }}
-          />
-        </label>
-        <p id="open-how" class="small quiet">
-          {visitFolder.openHow} <span class="open-drop">{visitFolder.openDrop}</span>
-        </p>
-      </div>
+      <label class="press file-choice">
+        {words.openFile}
+        <input
+          type="file"
+          multiple
+          accept=".md,.markdown,.txt,.zip,text/markdown,text/plain,application/zip"
+          aria-describedby="open-how"
+          class="unseen"
+          onChange={({ currentTarget }) => {
+            const files = [...(currentTarget.files ?? [])];
+            currentTarget.value = '';
+            open(files);
+          }}
+        />
+      </label>
+      <p id="open-how" class="begin-how small quiet">
+        {benchCarry.openHow} <span class="open-drop">{benchCarry.openDrop}</span>
+      </p>
     </div>
   );
 }

@@ -2,14 +2,13 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
-import { visitFolder } from '../../shared/words/en/visit-folder.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
 import { slug } from '../../shared/library/slug.ts';
 import { createBench } from '../stores/bench.ts';
 import { BeginVisit } from './BeginVisit.tsx';
-import { createCarrying } from './carrying.ts';
 import { createChecker } from './checker.ts';
 import { DraftPanel } from './DraftPanel.tsx';
 import { createEdits } from './edits.ts';
@@ -24,8 +23,8 @@ import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
 import { stepsDone } from './steps-done.ts';
 import { TenSteps } from './TenSteps.tsx';
-import type { Told } from './told.ts';
 import { ToldLine } from './ToldLine.tsx';
+import { useCarrying } from './use-carrying.ts';
 import { useDrop } from './use-drop.ts';
 
 export interface BenchProps {
@@ -58,9 +57,8 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
   const [bench] = useState(createBench);
   const [checker] = useState(() => createChecker(content));
   const [told, tell] = useState('');
-  const [report, setReport] = useState<Told | null>(null);
-  const [carrying] = useState(() => createCarrying(bench, setReport));
-  const isOver = useDrop((dropped) => void carrying.open(dropped));
+  const carrying = useCarrying(bench);
+  const isOver = useDrop(carrying.open);
   const [caret, setCaret] = useState<Caret | null>(null);
   const visit = useStore(bench.$visit);
   const lastRead = useRef<Outline | null>(null);
@@ -127,14 +125,14 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
           <BeginVisit
             lessons={opened?.lessons ?? []}
             begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
-            open={(chosen) => void carrying.open(chosen)}
+            open={carrying.open}
           />
           <ShelfList
             shelf={shelf}
             openId={visit?.id ?? null}
             open={(kept) => void bench.open(kept)}
             drop={(id) => void bench.drop(id)}
-            save={() => void carrying.saveShelf()}
+            save={carrying.saveShelf}
           />
         </details>
         <FindsInPanel
@@ -160,13 +158,8 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
           />
         )}
       </div>
-      <ToldLine
-        told={report}
-        close={() => {
-          setReport(null);
-        }}
-      />
-      {isOver && <p class="drop-here">{visitFolder.dropHere}</p>}
+      <ToldLine told={carrying.told} close={carrying.close} />
+      {isOver && <p class="drop-here">{benchCarry.dropHere}</p>}
       {visit !== null && (
         <>
           <KeepingLine
@@ -176,7 +169,9 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
             hasNoShelf={shelf === null}
             tell={tell}
             press={press}
-            save={() => void carrying.saveVisit(visit)}
+            save={() => {
+              carrying.saveVisit(visit);
+            }}
           />
           <OnBench
             key={visit.id}

@@ -1,5 +1,5 @@
 import { bench as words } from '../../shared/words/en/bench.ts';
-import { visitFolder } from '../../shared/words/en/visit-folder.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import type { BenchStore, Keeping, OpenVisit } from '../stores/bench.ts';
 import { saveFile } from './save-file.ts';
@@ -63,7 +63,7 @@ export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press, sa
             press('file');
           }}
         >
-          {visitFolder.saveVisit}
+          {benchCarry.saveVisit}
         </button>
         <button
           type="button"

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { KeptVisit } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
-import { visitFolder } from '../../shared/words/en/visit-folder.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Shelf } from '../stores/bench-shelf.ts';
 
@@ -82,9 +82,9 @@ export function ShelfList({ shelf, openId, open, drop, save }: Props) {
       {visits.length > 0 && (
         <p class="shelf-save">
           <button type="button" class="press small" onClick={save}>
-            {visitFolder.saveShelf}
+            {benchCarry.saveShelf}
           </button>
-          <span class="small quiet">{visitFolder.saveShelfLead}</span>
+          <span class="small quiet">{benchCarry.saveShelfLead}</span>
         </p>
       )}
       {later > 0 && <p class="small">{say(words.shelfLater, { count: later })}</p>}

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { visitFolder as words } from '../../shared/words/en/visit-folder.ts';
+import { benchCarry as words } from '../../shared/words/en/bench-carry.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Told } from './told.ts';
 

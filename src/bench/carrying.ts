@@ -6,18 +6,18 @@ import type { CarriedVisit } from '../../shared/visit-folder/index.ts';
 import type { BenchStore, OpenVisit } from '../stores/bench.ts';
 import { readPhotosKept } from '../stores/bench-photos.ts';
 import { shelve } from '../stores/bench-shelf-in.ts';
+import { readFiles } from './open-files.ts';
 import { readTextFile } from './read-text-file.ts';
+import { saveVisits } from './save-visits.ts';
 import type { Told } from './told.ts';
 
-/** Visits in and out of the Bench as files. What reads and writes zips is fetched when it is first asked for. */
+/** Visits in and out of the Bench as files. Where something cannot be done, it throws, and nothing was changed. */
 export interface Carrying {
   /** Files chosen or dropped together: their visits come as new ones. */
   readonly open: (files: readonly File[]) => Promise<void>;
   readonly saveVisit: (visit: OpenVisit) => Promise<void>;
   readonly saveShelf: () => Promise<void>;
 }
-
-const becauseOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 /** A file that may be a lesson by itself: any text, but for what is known to be something else. */
 async function mayBeLesson(file: File): Promise<boolean> {
@@ -68,45 +68,29 @@ export function createCarrying(bench: BenchStore, report: (told: Told) => void):
     open: async (files) => {
       const [file] = files;
       if (file === undefined) return;
-      try {
-        if (files.length === 1 && (await mayBeLesson(file))) {
-          await openLesson(file);
-          return;
-        }
-        const { readFiles } = await import('./open-files.ts');
-        const { visits, sentences, left } = await readFiles(files);
-        report({ sentences: [...(await takeIn(visits)), ...sentences], left });
-      } catch (error) {
-        const names = files.map(({ name }) => name).join(', ');
-        report({ sentences: [say(words.openFailed, { file: names, because: becauseOf(error) })], left: [] });
+      if (files.length === 1 && (await mayBeLesson(file))) {
+        await openLesson(file);
+        return;
       }
+      const { visits, sentences, left } = await readFiles(files);
+      report({ sentences: [...(await takeIn(visits)), ...sentences], left });
     },
-    saveVisit: async ({ name, history, files, photos }) => {
-      try {
-        const { saveVisits } = await import('./save-visits.ts');
-        report({ sentences: saveVisits(name, [{ name, text: history.text, files, photos }]), left: [] });
-      } catch (error) {
-        report({ sentences: [say(words.saveFailed, { because: becauseOf(error) })], left: [] });
-      }
+    saveVisit: ({ name, history, files, photos }) => {
+      report({ sentences: saveVisits(name, [{ name, text: history.text, files, photos }]), left: [] });
+      return Promise.resolve();
     },
     saveShelf: async () => {
-      try {
-        await bench.keepNow();
-        const kept = bench.$shelf.get()?.visits ?? [];
-        const visits: CarriedVisit[] = [];
-        const lost: string[] = [];
-        for (const { id, name, text, files, photos: names } of kept) {
-          const photos = await readPhotosKept(id, names);
-          const count = names.length - photos.size;
-          if (count > 0) lost.push(say(words.savedPhotosLost, { count, name }));
-          visits.push({ name, text, files, photos });
-        }
-        const { saveVisits } = await import('./save-visits.ts');
-        const today = new Date().toISOString().slice(0, 10);
-        report({ sentences: [...saveVisits(`pitlore-shelf-${today}`, visits), ...lost], left: [] });
-      } catch (error) {
-        report({ sentences: [say(words.saveFailed, { because: becauseOf(error) })], left: [] });
+      await bench.keepNow();
+      const visits: CarriedVisit[] = [];
+      const lost: string[] = [];
+      for (const { id, name, text, files, photos: names } of bench.$shelf.get()?.visits ?? []) {
+        const photos = await readPhotosKept(id, names);
+        const count = names.length - photos.size;
+        if (count > 0) lost.push(say(words.savedPhotosLost, { count, name }));
+        visits.push({ name, text, files, photos });
       }
+      const today = new Date().toISOString().slice(0, 10);
+      report({ sentences: [...saveVisits(`pitlore-shelf-${today}`, visits), ...lost], left: [] });
     },
   };
 }

@@ -67,7 +67,7 @@ export async function readFiles(files: readonly File[]): Promise<FilesRead> {
     else if (opened.visits.length === 0) sentences.push(say(words.openedNone, { file: file.name }));
   }
   const folder = visitsOfFolder(loose);
-  if (loose.length > 0 && folder.visits.length === 0)
+  if (loose.length > 0 && visits.length + folder.visits.length + sentences.length === 0)
     sentences.push(
       say(words.openedNone, { file: loose.map(({ path }) => path.replace('lessons/', '')).join(', ') }),
     );

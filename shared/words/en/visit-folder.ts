@@ -1,11 +1,8 @@
 import type { Entry } from '../entry.ts';
 
-/** What the Bench says of visits that are saved as one file and opened from one. */
+/** What the Bench says of visits once they are saved as one file or opened from one; read only then. */
 export const visitFolder = {
   // Saving
-  saveVisit: 'Save the visit as one file',
-  saveShelf: 'Save the whole shelf',
-  saveShelfLead: 'Every visit of this device in one file, with its finds and photographs: for safe keeping.',
   saved: '{file} is saved. Look among your downloads. Its READ-ME says where to put it.',
   savedSeveral:
     '{files} are saved: together they are more than is opened at once. Look among your downloads.',
@@ -13,7 +10,6 @@ export const visitFolder = {
     one: '{count} photograph of {name} is no longer on this device, so it is not in the file.',
     other: '{count} photographs of {name} are no longer on this device, so they are not in the file.',
   },
-  saveFailed: 'It could not be saved here ({because}). What you wrote is kept.',
   // Why a visit of a shelf has a folder of its own
   apartName: '{name} has a folder of its own, {folder}: another visit has the same name.',
   apartDiffers:
@@ -22,9 +18,6 @@ export const visitFolder = {
     '{name} has a folder of its own, {folder}: it carries what does not go with the site that its lesson names ({files}).',
 
   // Opening
-  dropHere: 'Let go to open it on the Bench.',
-  openHow: 'A lesson file (.md) or a visit saved as one file (.zip).',
-  openDrop: 'It can be dropped anywhere on this page, too.',
   opened: '{name} is on the bench, as a new visit.',
   openedWith: '{name} is on the bench, as a new visit, with {what}.',
   openedBoth: '{files} and {photos}',
@@ -38,10 +31,6 @@ export const visitFolder = {
   openedNone: 'Nothing of {file} was taken. Your visits are as they were.',
   sameName: 'There was a visit called {name} before; it is still on the shelf.',
   notKept: 'This device would not keep {names}: free some room, and open the file again.',
-  leftTitle: { one: '{count} file was left out', other: '{count} files were left out' },
-  leftMore: { one: 'and {count} more', other: 'and {count} more' },
-  close: 'Put this away',
-  openFailed: '{file} could not be opened here ({because}). Nothing was changed.',
 
   // A zip as a whole
   noZip:
