@@ -6,7 +6,7 @@ export const benchCarry = {
   saveShelf: 'Save the whole shelf',
   saveShelfLead: 'Every visit of this device in one file, with its finds and photographs: for safe keeping.',
   dropHere: 'Let go to open it on the Bench.',
-  openHow: 'A lesson file (.md) or a visit saved as one file (.zip).',
+  openHow: 'What can be opened: a lesson file (.md), or a visit saved as one file (.zip).',
   openDrop: 'It can be dropped anywhere on this page, too.',
   leftTitle: { one: '{count} file was left out', other: '{count} files were left out' },
   leftMore: { one: 'and {count} more', other: 'and {count} more' },
