@@ -5,6 +5,8 @@ import type {
   Ask,
   CheckAsk,
   Checked,
+  DayAsk,
+  DayMade,
   DraftAsk,
   Drafted,
   FindsAsk,
@@ -32,6 +34,8 @@ export interface Checker {
   /** Reads a list; what it gives is the number that the answer will carry. */
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
+  /** A day file made from a visit; null where an error stands in the way. */
+  readonly day: (ask: Omit<DayAsk, 'ask' | 'number'>) => Promise<DayMade['made']>;
 }
 
 /** @param content Where the site's content is. */
@@ -46,6 +50,7 @@ export function createChecker(content: string): Checker {
   let next: CheckAsk | null = null;
   const $finds = atom<FindsRead | null>(null);
   const drafts = new Map<number, (drafted: Drafted) => void>();
+  const days = new Map<number, (made: DayMade['made']) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
 
   const post = (ask: Ask): void => {
@@ -66,6 +71,9 @@ export function createChecker(content: string): Checker {
     } else if (data.answer === 'drafted') {
       drafts.get(data.number)?.(data);
       drafts.delete(data.number);
+    } else if (data.answer === 'day') {
+      days.get(data.number)?.(data.made);
+      days.delete(data.number);
     } else {
       const asked = waiting.get(data.number);
       waiting.delete(data.number);
@@ -112,6 +120,12 @@ export function createChecker(content: string): Checker {
         number += 1;
         drafts.set(number, answer);
         post({ ask: 'draft', number, ...wanted });
+      }),
+    day: (wanted) =>
+      new Promise((answer) => {
+        number += 1;
+        days.set(number, answer);
+        post({ ask: 'day', number, ...wanted });
       }),
   };
 }
