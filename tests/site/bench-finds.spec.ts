@@ -102,11 +102,12 @@ test('a list goes into a site that is there, is drafted from, and is taken back 
   const into = page.locator('[data-into="wendle-marsh"]');
   await expect(into).toHaveText(
     'Into Wendle Marsh: 1 new find, 1 there already, the same, 0 put in the record of one there, 2 waiting for an answer, 0 left out.',
+    patience,
   );
   const questions = page.getByRole('region', { name: 'Questions about the site' });
   await questions.getByRole('button', { name: 'put what the row says in the record of P3-124' }).click();
   await questions.getByRole('button', { name: 'a new fill 1704 in P7' }).click();
-  await expect(into).toContainText('2 new finds, 1 there already, the same, 1 put in the record');
+  await expect(into).toContainText('2 new finds, 1 there already, the same, 1 put in the record', patience);
   await expect(page.getByText('Made for these finds: 1704 in P7.')).toBeVisible();
   for (const size of SIZES) {
     await page.setViewportSize(size);
@@ -120,7 +121,7 @@ test('a list goes into a site that is there, is drafted from, and is taken back 
   await page.getByRole('button', { name: 'Take the 3 finds' }).click();
   await expect(page.getByText('The finds are in Wendle Marsh, on the bench.')).toBeVisible();
   // The same list again: all of it is there.
-  await expect(into).toContainText('0 new finds, 4 there already, the same, 0 put');
+  await expect(into).toContainText('0 new finds, 4 there already, the same, 0 put', patience);
 
   await page.getByText('Draft a lesson', { exact: true }).click();
   await expect(page.getByLabel('Finds of')).toHaveValue('wendle-marsh');
@@ -135,7 +136,7 @@ test('a list goes into a site that is there, is drafted from, and is taken back 
   await expect(page.locator('[data-keeping="kept"]')).toBeVisible();
   await page.reload();
   await page.getByText('Finds in', { exact: true }).click();
-  await expect(page.getByText('Last taken: 3 finds, to Wendle Marsh.')).toBeVisible();
+  await expect(page.getByText('Last taken: 3 finds, to Wendle Marsh.')).toBeVisible(patience);
   await page.getByRole('button', { name: 'Take it back' }).press('Enter');
   await expect(
     page.getByText('Taken back: the finds of Wendle Marsh are as they were before.'),
