@@ -1,5 +1,6 @@
 import { addUp, bandPlan, checkLesson, claimLines, type Plan } from '../../shared/compile/index.ts';
 import { draftVisit } from '../../shared/drafting/index.ts';
+import { rememberYaml } from '../../shared/lesson/index.ts';
 import { readContent, type ContentFile, type Library } from '../../shared/library/index.ts';
 import { lessonView } from '../packs/lesson-view.ts';
 import { packKey } from '../packs/pack-key.ts';
@@ -11,6 +12,8 @@ import type { Answer, Ask, CheckAsk, DraftAsk, FindsAsk, PackPart } from './prot
 
 // The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
 const FRAMEWORKS = ['england-visits'];
+
+const readRun = rememberYaml();
 
 let content: BenchContent | null = null;
 let library: Library | null = null;
@@ -57,7 +60,7 @@ async function check(ask: CheckAsk): Promise<void> {
   if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
   if (library === null) return;
   const started = performance.now();
-  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name, readRun);
   const tookMs = performance.now() - started;
   say({
     answer: 'checked',
