@@ -2,6 +2,7 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
@@ -18,11 +19,13 @@ import type { PackFiles } from './make-pack-here.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
 import type { Offer, Offers } from './protocol.ts';
-import { readTextFile } from './read-text-file.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
 import { stepsDone } from './steps-done.ts';
 import { TenSteps } from './TenSteps.tsx';
+import { ToldLine } from './ToldLine.tsx';
+import { useCarrying } from './use-carrying.ts';
+import { useDrop } from './use-drop.ts';
 
 export interface BenchProps {
   readonly fields: LessonFields;
@@ -56,6 +59,8 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
   const [bench] = useState(createBench);
   const [checker] = useState(() => createChecker(content));
   const [told, tell] = useState('');
+  const carrying = useCarrying(bench);
+  const isOver = useDrop(carrying.open);
   const [caret, setCaret] = useState<Caret | null>(null);
   const visit = useStore(bench.$visit);
   const lastRead = useRef<Outline | null>(null);
@@ -105,11 +110,6 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
     if (visit === null) setLoose(all);
     else bench.putFiles(all);
   };
-  const openFile = async (file: File): Promise<void> => {
-    const text = await readTextFile(file);
-    if (text === null) tell(say(words.openFileUnfit, { name: file.name }));
-    else await bench.begin(slug(file.name.replace(/\.[^.]*$/, '')) || 'lesson', text);
-  };
   return (
     <div class="lead">
       {failed !== null && (
@@ -127,13 +127,14 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
           <BeginVisit
             lessons={opened?.lessons ?? []}
             begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
-            openFile={(file) => void openFile(file)}
+            open={carrying.open}
           />
           <ShelfList
             shelf={shelf}
             openId={visit?.id ?? null}
             open={(kept) => void bench.open(kept)}
             drop={(id) => void bench.drop(id)}
+            save={carrying.saveShelf}
           />
         </details>
         <FindsInPanel
@@ -159,6 +160,8 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
           />
         )}
       </div>
+      <ToldLine told={carrying.told} close={carrying.close} />
+      {isOver && <p class="drop-here">{benchCarry.dropHere}</p>}
       {visit !== null && (
         <>
           <KeepingLine
@@ -168,6 +171,9 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
             hasNoShelf={shelf === null}
             tell={tell}
             press={press}
+            save={() => {
+              carrying.saveVisit(visit);
+            }}
           />
           <OnBench
             key={visit.id}

@@ -8,8 +8,9 @@ import {
   type Plan,
 } from '../../shared/compile/index.ts';
 import { draftVisit } from '../../shared/drafting/index.ts';
-import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
+import { rememberYaml } from '../../shared/lesson/index.ts';
 import { lessonDay } from '../../shared/lesson-day/index.ts';
+import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
 import { lessonView } from '../packs/lesson-view.ts';
 import { packKey } from '../packs/pack-key.ts';
 import type { BenchContent } from './content.ts';
@@ -20,6 +21,8 @@ import type { Answer, Ask, CheckAsk, DayAsk, DraftAsk, FindsAsk, PackPart } from
 
 // The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
 const FRAMEWORKS = ['england-visits'];
+
+const readRun = rememberYaml();
 
 let content: BenchContent | null = null;
 let library: Library | null = null;
@@ -67,7 +70,7 @@ async function check(ask: CheckAsk): Promise<void> {
   if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
   if (library === null) return;
   const started = performance.now();
-  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name, readRun);
   const tookMs = performance.now() - started;
   say({
     answer: 'checked',

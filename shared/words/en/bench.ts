@@ -16,7 +16,7 @@ export const bench = {
 
   // The shelf
   shelfTitle: 'On the shelf',
-  shelfNone: 'No visit yet. Begin one, or open a lesson file.',
+  shelfNone: 'No visit yet. Begin one, or open a file.',
   shelfOpen: 'Open {name}',
   shelfChanged: 'changed {when}',
   shelfDrop: 'Throw {name} away',
@@ -37,17 +37,17 @@ export const bench = {
   newFromStarter: 'a short lesson with notes in it',
   newGo: 'Begin',
   newTitleless: 'My lesson',
-  openFile: 'Open a lesson file',
+  openFile: 'Open a lesson file or a saved visit',
   openFileUnfit: '{name} is not a text file of a lesson; nothing was changed.',
-  saveFile: 'Save as a file',
+  saveFile: 'Save as a file of text',
   saveFinds: 'Save the finds as files',
 
   // Keeping
   kept: 'Kept on this device.',
   waiting: 'Keeping …',
-  full: 'This device has no room left: what you change now is not kept. Save as a file, or throw an old visit away.',
+  full: 'This device has no room left: what you change now is not kept. Save the visit as one file, or throw an old visit away.',
   refused:
-    'This browser keeps nothing (a private window, perhaps): what you change is lost with this page. Save as a file before you leave.',
+    'This browser keeps nothing (a private window, perhaps): what you change is lost with this page. Save the visit as one file before you leave.',
   elsewhere: 'This visit is open in another tab. Nothing can be changed here until you take it over.',
   takeOver: 'Take it over',
   undo: 'Step back',
