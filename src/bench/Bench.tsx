@@ -33,6 +33,8 @@ export interface BenchProps {
   readonly content: string;
   readonly files: PackFiles & { readonly preview: string };
   readonly help: string;
+  /** Where the Day sheet is. */
+  readonly day: string;
 }
 
 const titleIn = (text: string): string => {
@@ -53,7 +55,7 @@ const siteIn = ({ head }: Outline): string => {
 };
 
 /** The Bench: a shelf of visits, and the one that is being built. */
-export function Bench({ fields, content, files: served, help }: BenchProps) {
+export function Bench({ fields, content, files: served, help, day }: BenchProps) {
   const [bench] = useState(createBench);
   const [checker] = useState(() => createChecker(content));
   const [told, tell] = useState('');
@@ -186,6 +188,7 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
             isLocked={keeping === 'elsewhere'}
             files={served}
             help={help}
+            day={day}
             offered={offeredFor(opened?.offers ?? null)}
             tell={tell}
             press={press}

@@ -156,6 +156,19 @@ export const bench = {
   packFaces: 'It goes without our type faces to stay small.',
   packNot: 'A pack is made when nothing stops the lesson.',
   packFailed: 'The pack could not be made here ({because}). On the command line: pitlore pack FILE.',
+
+  // A day with it
+  dayTitle: 'A day with it',
+  dayLead:
+    'Each press makes a new day on the Day sheet from the visit as it stands now, for as many pupils as above: a station for each activity, with its ages, adults and safety. Bells, groups and places are stand-ins to write over. What you change here afterwards is not carried over: press again for another day.',
+  day: 'Plan a day with it',
+  dayMaking: 'Making the day …',
+  dayNot: 'A day is made when nothing stops the lesson.',
+  dayNotKept:
+    'This browser keeps no days, so the day was saved as {file}: look among your downloads, and open it on the Day sheet.',
+  dayStay:
+    'The day is made. This page is not left for it, because this browser does not keep the visit: save the visit as a file first.',
+  dayOpen: 'Open the Day sheet in another tab',
 } as const satisfies Readonly<Record<string, Entry>>;
 
 /** Keys of a lesson file in words, where the key itself is not the word a lead would use. */
