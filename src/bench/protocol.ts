@@ -2,7 +2,7 @@ import type { OwnFiles } from '../../shared/bench/index.ts';
 import type { AddedUp, ClaimLine } from '../../shared/compile/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
-import type { Answers, FindsIn, GuessTold } from '../../shared/finds-in/index.ts';
+import type { Answers, FindsIn, GuessTold, IntoSite } from '../../shared/finds-in/index.ts';
 import type { DraftRequest } from '../../shared/drafting/index.ts';
 import type { LessonDay } from '../../shared/lesson-day/index.ts';
 import type { LessonView } from '../player/lesson-view.ts';
@@ -88,6 +88,18 @@ export interface FindsAsk {
   readonly answers: Answers;
   /** What the site is to be called. */
   readonly name: string;
+  /** The site that is there, where the finds are to go into one; null for a new one. */
+  readonly into: string | null;
+  /** The lead's own files. */
+  readonly files: readonly ContentFile[];
+}
+
+/** What becomes of a list in a site that is there. */
+export interface IntoTold extends Pick<IntoSite, 'rows' | 'counts' | 'questions' | 'places'> {
+  readonly site: string;
+  readonly name: string;
+  /** Errors in the site's own files: finds of rows with one are not seen. */
+  readonly errors: number;
 }
 
 export interface FindsRead {
@@ -95,9 +107,13 @@ export interface FindsRead {
   readonly number: number;
   readonly read: Omit<FindsIn, 'finds'>;
   readonly guesses: readonly GuessTold[];
-  /** The finds that are ready, as files of a content folder; [] where there are none. */
+  /** The finds that are ready, as files of a content folder; [] where there are none, or they cannot be written. */
   readonly files: readonly ContentFile[];
   readonly site: string;
+  /** Null for a new site. */
+  readonly into: IntoTold | null;
+  /** True where a new site would take the place of one that is there. */
+  readonly isTaken: boolean;
 }
 
 export interface DraftAsk {

@@ -105,9 +105,13 @@ async function open(address: string, { files: own, photos }: OwnFiles): Promise<
 }
 
 function findsIn(ask: FindsAsk): void {
-  if (content === null || library === null) return;
-  const files = [...content.files, ...(content.home ?? [])];
-  say({ answer: 'finds-in', number: ask.number, ...takeFinds(ask, library.vocabulary, files) });
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const isOwn = (path: string): boolean => ask.files.some((file) => file.path === path);
+  const files = [...ask.files, ...content.files.filter(({ path }) => !isOwn(path))];
+  const told = takeFinds(ask, library, files, content.home ?? []);
+  say({ answer: 'finds-in', number: ask.number, ...told });
 }
 
 function draft(ask: DraftAsk): void {
