@@ -1,5 +1,6 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import type { ContentFile } from '../../shared/library/index.ts';
+import type { PrintedVisit } from '../printing/print-view.ts';
 import type {
   Answer,
   Ask,
@@ -11,6 +12,7 @@ import type {
   FindsRead,
   Opened,
   PackPart,
+  PapersAsk,
 } from './protocol.ts';
 
 /** The page's side of its worker. */
@@ -31,6 +33,8 @@ export interface Checker {
   readonly $finds: ReadableAtom<FindsRead | null>;
   /** Reads a list; what it gives is the number that the answer will carry. */
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
+  /** All papers of a visit; null where an error stands in the way. */
+  readonly papers: (ask: Omit<PapersAsk, 'ask' | 'number'>) => Promise<PrintedVisit | null>;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
 }
 
@@ -45,6 +49,7 @@ export function createChecker(content: string): Checker {
   let isBusy = false;
   let next: CheckAsk | null = null;
   const $finds = atom<FindsRead | null>(null);
+  const papers = new Map<number, (visit: PrintedVisit | null) => void>();
   const drafts = new Map<number, (drafted: Drafted) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
 
@@ -66,6 +71,9 @@ export function createChecker(content: string): Checker {
     } else if (data.answer === 'drafted') {
       drafts.get(data.number)?.(data);
       drafts.delete(data.number);
+    } else if (data.answer === 'papers') {
+      papers.get(data.number)?.(data.visit);
+      papers.delete(data.number);
     } else {
       const asked = waiting.get(data.number);
       waiting.delete(data.number);
@@ -107,6 +115,12 @@ export function createChecker(content: string): Checker {
       post({ ask: 'finds-in', number, ...wanted });
       return number;
     },
+    papers: ({ name, text, files }) =>
+      new Promise((answer) => {
+        number += 1;
+        papers.set(number, answer);
+        post({ ask: 'papers', number, name, text, files });
+      }),
     draft: (wanted) =>
       new Promise((answer) => {
         number += 1;

@@ -4,6 +4,7 @@ import type { ContentFile } from '../../shared/library/index.ts';
 import type { Answers, FindsIn, GuessTold } from '../../shared/finds-in/index.ts';
 import type { DraftRequest } from '../../shared/drafting/index.ts';
 import type { LessonView } from '../player/lesson-view.ts';
+import type { PrintedVisit } from '../printing/print-view.ts';
 import type { SiteLesson } from './content.ts';
 
 /** What the page asks of its worker: hold this text against the library. */
@@ -28,6 +29,14 @@ export interface PackPart {
   readonly lesson: LessonView;
 }
 
+/** A paper a visit has: for whom, and how many copies. */
+export interface PaperListed {
+  readonly path: string;
+  readonly name: string;
+  readonly whom: string;
+  readonly copies: string;
+}
+
 export interface Checked {
   readonly answer: 'checked';
   readonly number: number;
@@ -40,6 +49,8 @@ export interface Checked {
   readonly added: AddedUp | null;
   readonly bands: readonly string[];
   readonly page: PackPart | null;
+  /** What can be printed; [] where an error stands in the way. */
+  readonly papers: readonly PaperListed[];
   readonly tookMs: number;
 }
 
@@ -113,6 +124,19 @@ export interface Drafted {
   readonly lacking: readonly string[];
 }
 
+/** All papers of a visit, to be looked at or printed. */
+export interface PapersAsk extends Pick<CheckAsk, 'name' | 'text' | 'files'> {
+  readonly ask: 'papers';
+  readonly number: number;
+}
+
+export interface PapersMade {
+  readonly answer: 'papers';
+  readonly number: number;
+  /** Null where an error stands in the way. */
+  readonly visit: PrintedVisit | null;
+}
+
 /** The library could not be read at all. */
 export interface Failed {
   readonly answer: 'failed';
@@ -123,5 +147,6 @@ export type Ask =
   | CheckAsk
   | FindsAsk
   | DraftAsk
+  | PapersAsk
   | { readonly ask: 'open'; readonly content: string; readonly files: readonly ContentFile[] };
-export type Answer = Checked | Opened | FindsRead | Drafted | Failed;
+export type Answer = Checked | Opened | FindsRead | Drafted | PapersMade | Failed;
