@@ -67,10 +67,10 @@ export function PapersChoices({ desk, hasCards }: Props) {
         <button type="button" class="press" onClick={() => desk.print(null)}>
           {words.all}
         </button>
-        <span class="small quiet">{words.allHow}</span>
         <button type="button" class="press" onClick={desk.count}>
           {words.count}
         </button>
+        <span class="small quiet">{words.allHow}</span>
       </div>
     </>
   );

@@ -46,7 +46,7 @@ export function PapersFrame({ address, ask, isSeen, answered, failed }: Props) {
   return (
     <iframe
       ref={frame}
-      class="page-seen papers-seen"
+      class="papers-seen"
       title={words.frame}
       sandbox={MAY}
       srcdoc={html}

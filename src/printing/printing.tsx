@@ -47,7 +47,8 @@ async function take(ask: PrintAsk): Promise<void> {
   document.documentElement.lang = visit.language;
   document.title = `${visit.head.title}: ${names.length === 1 ? names.join('') : visit.together}`;
   render(<Printed {...ask} />, mount);
-  await document.fonts.ready;
+  // A face that no word has asked for yet is not waited for by `fonts.ready`: sheets would be laid out in another.
+  await Promise.all([...document.fonts].map((face) => face.load()));
   if (ask.act === 'count') tell({ answer: 'counted', number, sheets: countSheets(size) });
   else if (ask.act === 'look') tell({ answer: 'shown', number });
   else {

@@ -12,7 +12,7 @@ export const benchPapers = {
   backs: 'Backs for the cards',
   backsHow: 'when the cards are printed alone, on both sides, turned on the long edge',
   all: 'Print them all together',
-  allHow: 'with a list of contents before them',
+  allHow: 'All together they come with a list of contents before them.',
   count: 'Count the sheets',
   counting: 'The papers are laid out and counted.',
   counted: 'Counted for {size}: about {sheets} sheets in all, one copy of each.',
