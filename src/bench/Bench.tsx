@@ -1,6 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { outline, type Outline } from '../../shared/bench/index.ts';
+import { NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
@@ -50,7 +50,7 @@ const siteIn = ({ head }: Outline): string => {
 };
 
 /** The Bench: a shelf of visits, and the one that is being built. */
-export function Bench({ fields, content, files, help }: BenchProps) {
+export function Bench({ fields, content, files: served, help }: BenchProps) {
   const [bench] = useState(createBench);
   const [checker] = useState(() => createChecker(content));
   const [told, tell] = useState('');
@@ -71,8 +71,9 @@ export function Bench({ fields, content, files, help }: BenchProps) {
   const press = (step: StepId): void => {
     setPressed((before) => new Set([...before, step]));
   };
-  const [loose, setLoose] = useState<readonly ContentFile[]>([]);
-  const own = visit?.files ?? loose;
+  const [loose, setLoose] = useState<OwnFiles>(NO_FILES);
+  const [files, photos] = [visit?.files ?? loose.files, visit?.photos ?? loose.photos];
+  const own = useMemo(() => ({ files, photos }), [files, photos]);
 
   useEffect(() => {
     const keepNow = (): void => void bench.keepNow();
@@ -98,6 +99,10 @@ export function Bench({ fields, content, files, help }: BenchProps) {
       return site?.starters[kind] ?? `\`\`\`${kind}\ntitle: ${kind}\nminutes: 10\n\`\`\``;
     },
   });
+  const putOwn = (all: OwnFiles): void => {
+    if (visit === null) setLoose(all);
+    else bench.putFiles(all);
+  };
   const openFile = async (file: File): Promise<void> => {
     const text = await readTextFile(file);
     if (text === null) tell(say(words.openFileUnfit, { name: file.name }));
@@ -134,16 +139,15 @@ export function Bench({ fields, content, files, help }: BenchProps) {
           isOpened={opened !== null}
           take={(_, taken) => {
             const paths = new Set(taken.map(({ path }) => path));
-            const all = [...own.filter(({ path }) => !paths.has(path)), ...taken];
-            if (visit === null) setLoose(all);
-            else bench.putFiles(all);
+            const all = [...files.filter(({ path }) => !paths.has(path)), ...taken];
+            putOwn({ files: all, photos });
           }}
         />
         {opened !== null && (
           <DraftPanel
             checker={checker}
-            sites={sitesInOrder(opened.offers, own)}
-            files={own}
+            sites={sitesInOrder(opened.offers, files)}
+            files={files}
             kinds={Object.keys(fields.kinds)}
             hasVisit={visit !== null && keeping !== 'elsewhere'}
             beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, own)}
@@ -174,7 +178,7 @@ export function Bench({ fields, content, files, help }: BenchProps) {
             caret={caret}
             setCaret={setCaret}
             isLocked={keeping === 'elsewhere'}
-            files={files}
+            files={served}
             help={help}
             offered={offeredFor(opened?.offers ?? null)}
             tell={tell}

@@ -1,5 +1,5 @@
 import { atom, type ReadableAtom } from 'nanostores';
-import type { ContentFile } from '../../shared/library/index.ts';
+import type { OwnFiles } from '../../shared/bench/index.ts';
 import type { PrintedVisit } from '../printing/print-view.ts';
 import type {
   Answer,
@@ -24,7 +24,7 @@ export interface Checker {
   /** Why nothing can be checked; null where all is well. */
   readonly $failed: ReadableAtom<string | null>;
   /** Reads the library, with the lead's own files laid over it. */
-  readonly open: (files: readonly ContentFile[]) => void;
+  readonly open: (own: OwnFiles) => void;
   /** Checks a text. Asked again before the answer is there, only the newest is checked next. */
   readonly check: (ask: Omit<CheckAsk, 'ask' | 'number'>) => void;
   /** The lesson's own page, for all its bands; null where an error stands in the way. */
@@ -90,8 +90,8 @@ export function createChecker(content: string): Checker {
     $opened,
     $checked,
     $failed,
-    open: (files) => {
-      post({ ask: 'open', content, files });
+    open: (own) => {
+      post({ ask: 'open', content, own });
     },
     check: (wanted) => {
       number += 1;

@@ -1,3 +1,4 @@
+import type { OwnFiles } from '../../shared/bench/index.ts';
 import type { AddedUp, ClaimLine } from '../../shared/compile/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
@@ -82,6 +83,13 @@ export interface Opened {
   readonly problems: readonly Problem[];
 }
 
+/** Reads the library. The photographs of one's own are told here alone: they are too heavy to go with every typed sign. */
+export interface OpenAsk {
+  readonly ask: 'open';
+  readonly content: string;
+  readonly own: OwnFiles;
+}
+
 /** A finds list to be read, with what the lead has said of it. */
 export interface FindsAsk {
   readonly ask: 'finds-in';
@@ -143,10 +151,5 @@ export interface Failed {
   readonly because: string;
 }
 
-export type Ask =
-  | CheckAsk
-  | FindsAsk
-  | DraftAsk
-  | PapersAsk
-  | { readonly ask: 'open'; readonly content: string; readonly files: readonly ContentFile[] };
+export type Ask = CheckAsk | FindsAsk | DraftAsk | PapersAsk | OpenAsk;
 export type Answer = Checked | Opened | FindsRead | Drafted | PapersMade | Failed;

@@ -1,6 +1,7 @@
+import type { OwnFiles } from '../../shared/bench/index.ts';
 import { addUp, bandPlan, checkLesson, claimLines, type Plan } from '../../shared/compile/index.ts';
 import { draftVisit } from '../../shared/drafting/index.ts';
-import { readContent, type ContentFile, type Library } from '../../shared/library/index.ts';
+import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
 import { papersOf } from '../components/papers.ts';
 import { lessonView } from '../packs/lesson-view.ts';
 import { packKey } from '../packs/pack-key.ts';
@@ -17,6 +18,7 @@ const FRAMEWORKS = ['england-visits'];
 let content: BenchContent | null = null;
 let library: Library | null = null;
 let readFrom: readonly ContentFile[] | null = null;
+let ownPhotos: PhotoFiles = new Map();
 
 const say = (answer: Answer): void => {
   postMessage(answer);
@@ -34,7 +36,7 @@ const photosOf = ({ photos }: BenchContent): ReadonlyMap<string, Uint8Array> =>
 function libraryWith(from: BenchContent, own: readonly ContentFile[]) {
   const isOwn = (path: string): boolean => own.some((file) => file.path === path);
   const files = [...from.files.filter(({ path }) => !isOwn(path)), ...own];
-  const read = readContent(files, from.home ?? files, photosOf(from));
+  const read = readContent(files, from.home ?? files, new Map([...photosOf(from), ...ownPhotos]));
   library = read.library;
   readFrom = own;
   return read;
@@ -88,7 +90,8 @@ function papers(ask: PapersAsk): void {
   say({ answer: 'papers', number: ask.number, visit });
 }
 
-async function open(address: string, own: readonly ContentFile[]): Promise<void> {
+async function open(address: string, { files: own, photos }: OwnFiles): Promise<void> {
+  ownPhotos = photos;
   if (content === null) {
     const response = await fetch(address);
     if (!response.ok) throw new Error(`${address}: ${response.status}`);
@@ -122,7 +125,7 @@ function draft(ask: DraftAsk): void {
 async function answer(ask: Ask): Promise<void> {
   switch (ask.ask) {
     case 'open':
-      return open(ask.content, ask.files);
+      return open(ask.content, ask.own);
     case 'check':
       return check(ask);
     case 'finds-in':
