@@ -14,23 +14,22 @@ export function PapersChoices({ desk, hasCards }: Props) {
   return (
     <>
       <ul class="paper-switches">
-        <li>
-          <label>
-            {words.size}
-            <select
-              value={size}
-              onChange={({ currentTarget }) => {
-                const chosen = PAPER_SIZES.find((each) => each === currentTarget.value);
-                if (chosen !== undefined) desk.choose({ size: chosen });
-              }}
-            >
-              {PAPER_SIZES.map((each) => (
-                <option key={each} value={each}>
-                  {each}
-                </option>
-              ))}
-            </select>
-          </label>
+        <li class="papers-size">
+          <label for="papers-size">{words.size}</label>
+          <select
+            id="papers-size"
+            value={size}
+            onChange={({ currentTarget }) => {
+              const chosen = PAPER_SIZES.find((each) => each === currentTarget.value);
+              if (chosen !== undefined) desk.choose({ size: chosen });
+            }}
+          >
+            {PAPER_SIZES.map((each) => (
+              <option key={each} value={each}>
+                {each}
+              </option>
+            ))}
+          </select>
         </li>
         <li>
           <label>

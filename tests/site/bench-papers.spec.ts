@@ -97,7 +97,8 @@ test('the papers of a visit are looked at, counted, and printed alone and togeth
   watched: { page },
 }) => {
   await begin(page, 'in-the-hand');
-  await page.getByLabel('Paper', { exact: true }).selectOption('A4');
+  const size = page.getByRole('combobox', { name: 'Paper', exact: true });
+  await size.selectOption('A4');
   await page.getByRole('button', { name: 'Look at Safety sheet' }).press('Enter');
   const seen = page.frameLocator('.papers-seen');
   await expect(seen.getByText('Stations of this visit')).toBeVisible();
@@ -149,8 +150,8 @@ test('the papers of a visit are looked at, counted, and printed alone and togeth
   expect(draft.every(({ width, height }) => width > height)).toBe(true);
 
   // Letter and large print: more sheets, of another size.
-  await page.getByLabel('Paper', { exact: true }).selectOption('Letter');
-  await page.getByLabel('Large print').check();
+  await size.selectOption('Letter');
+  await page.getByRole('checkbox', { name: /^Large print/ }).check();
   await page.locator('.papers-list').getByRole('button', { name: 'Print Kit list' }).press('Enter');
   await expect.poll(() => begun(frame)).toBe(3);
   const kit = await printed(page, await told(), 'kit-large');

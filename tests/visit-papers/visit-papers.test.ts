@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { sheetsOf } from '../../shared/activities/index.ts';
 import { compileLesson, handlingTables, type Plan } from '../../shared/compile/index.ts';
+import { paperPurposes } from '../../shared/words/en/bench-papers.ts';
 import { draftHead, signLines, signWords } from '../../shared/words/index.ts';
 import { papersOf } from '../../src/components/papers.ts';
 import type { PrintBlock, PrintedVisit, VisitPaper } from '../../src/printing/print-view.ts';
@@ -65,6 +66,7 @@ test.each(visits)('$id: the contents, then every paper the site has of it', ({ p
   expect(visit.papers.map(({ paper }) => paper.path)).toEqual(['contents', ...paths]);
   for (const path of ['safety', 'risk-assessment', 'station-cards', 'kit-list', 'signs', 'evaluation'])
     expect(paths).toContain(path);
+  expect(paths.filter((path) => (paperPurposes[path] ?? '') === '')).toEqual([]);
   const listed = rowsOf(beyond(visit, 'contents'), 'contents').map(([name]) => name);
   expect(listed).toEqual(visit.papers.slice(1).map(({ paper }) => paper.name));
   expect(Object.keys(visit.feet)).toEqual(visit.papers.map(({ paper }) => paper.path));
