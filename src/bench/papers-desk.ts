@@ -51,9 +51,12 @@ export function createPapersDesk(
   let current: VisitText | null = null;
   let isSound = false;
   let number = 0;
+  /** Something is being printed or counted: what is looked at waits until that is over. */
+  let isBusy = false;
   let asked: { readonly ask: PrintAsk; readonly text: string } | null = null;
 
   const failed = (because: string): void => {
+    isBusy = false;
     $told.set(say(words.failed, { because }));
   };
   const namesOf = ({ visit, paths }: PrintAsk): string =>
@@ -63,11 +66,13 @@ export function createPapersDesk(
   const start = async (act: PrintAsk['act'], path: string | null): Promise<void> => {
     if (current === null) return;
     number += 1;
+    isBusy = act !== 'look';
     const mine = number;
     const { text } = current;
     const visit = await make(current);
     if (mine !== number) return;
     if (visit === null) {
+      isBusy = false;
       $told.set(words.not);
       return;
     }
@@ -90,7 +95,7 @@ export function createPapersDesk(
   };
   const lookAgain = (): void => {
     const path = $seen.get();
-    if (path !== null) begin('look', path);
+    if (path !== null && !isBusy) begin('look', path);
   };
 
   return {
@@ -136,6 +141,9 @@ export function createPapersDesk(
         const sum = [...sheets.values()].reduce((total, count) => total + count, 0);
         $told.set(say(isLarge ? words.countedLarge : words.counted, { size: paper, sheets: sum }));
       }
+      // A press since then is not over yet.
+      if (answer.number !== number) return;
+      isBusy = false;
       if (answer.answer === 'printed') $told.set(say(words.printed, { name: namesOf(ask) }));
       // What was looked at comes back into the frame.
       if (answer.answer !== 'shown') lookAgain();

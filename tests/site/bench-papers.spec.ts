@@ -44,8 +44,9 @@ async function frameOf(page: Page, selector: string): Promise<Frame> {
 const begun = (frame: Frame): Promise<number> => frame.evaluate(() => (globalThis as Left).printsBegun ?? 0);
 
 /** A browser without a screen never ends what it began to print; to the page it is told that it has. */
-const endPrint = (frame: Frame): Promise<boolean> =>
-  frame.evaluate(() => dispatchEvent(new Event('afterprint')));
+const endPrint = async (frame: Frame): Promise<void> => {
+  await frame.evaluate(() => dispatchEvent(new Event('afterprint')));
+};
 
 /** What the frame was told, printed from a page of its own: a browser makes no PDF of a frame. */
 async function printed(page: Page, ask: PrintAsk, name: string): Promise<readonly PdfPage[]> {
@@ -128,7 +129,7 @@ test('the papers of a visit are looked at, counted, and printed alone and togeth
   }
 
   await page.getByRole('button', { name: 'Count the sheets' }).press('Enter');
-  await expect(page.getByText('Counted for A4: about')).toBeVisible();
+  await expect(page.getByText('Counted for A4: about')).toBeVisible({ timeout: 30_000 });
   const counts = await page.locator('.papers-list > li').evaluateAll((rows) =>
     rows.map((row) => ({
       name: row.querySelector('h3')?.textContent ?? '',

@@ -77,6 +77,24 @@ test('what is looked at follows the text, and comes back after another was print
   expect(desk.$ask.get()).toMatchObject({ act: 'look', paths: ['safety'] });
 });
 
+test('what is looked at takes nothing from a press that is not over yet', async () => {
+  const desk = createPapersDesk(() => Promise.resolve(made), 'A4');
+  desk.take(visit, true);
+  desk.look('safety');
+  await settled();
+  desk.print('signs');
+  await settled();
+  const print = desk.$ask.get()?.number ?? 0;
+  desk.count();
+  desk.answered({ answer: 'printed', number: print });
+  desk.take({ ...visit, text: 'changed' }, true);
+  await settled();
+  expect(desk.$ask.get()).toMatchObject({ act: 'count', paths: ['contents', 'safety', 'signs'] });
+  desk.answered({ answer: 'counted', number: desk.$ask.get()?.number ?? 0, sheets: [] });
+  await settled();
+  expect(desk.$ask.get()).toMatchObject({ act: 'look', paths: ['safety'] });
+});
+
 test('sheets are told of the text they were counted of, and a late answer is not', async () => {
   const desk = createPapersDesk(() => Promise.resolve(made), 'A4');
   desk.take(visit, true);
