@@ -22,7 +22,7 @@ import { createEdits } from './edits.ts';
 import type { LessonFields } from './field.ts';
 import { FindsInPanel } from './FindsInPanel.tsx';
 import { KeepingLine } from './KeepingLine.tsx';
-import type { PackFiles } from './make-pack-here.ts';
+import type { BenchFiles } from './bench-files.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
 import type { Offer, Offers } from './protocol.ts';
@@ -38,7 +38,7 @@ export interface BenchProps {
   readonly fields: LessonFields;
   /** Where the site's content is served. */
   readonly content: string;
-  readonly files: PackFiles & { readonly preview: string };
+  readonly files: BenchFiles;
   readonly help: string;
   /** Where the Day sheet is. */
   readonly day: string;

@@ -6,6 +6,7 @@ import type { Answers, FindsIn, GuessTold, IntoSite } from '../../shared/finds-i
 import type { DraftRequest } from '../../shared/drafting/index.ts';
 import type { LessonDay } from '../../shared/lesson-day/index.ts';
 import type { LessonView } from '../player/lesson-view.ts';
+import type { PrintedVisit } from '../printing/print-view.ts';
 import type { SiteLesson } from './content.ts';
 
 /** What the page asks of its worker: hold this text against the library. */
@@ -30,6 +31,14 @@ export interface PackPart {
   readonly lesson: LessonView;
 }
 
+/** A paper a visit has: for whom, and how many copies. */
+export interface PaperListed {
+  readonly path: string;
+  readonly name: string;
+  readonly whom: string;
+  readonly copies: string;
+}
+
 export interface Checked {
   readonly answer: 'checked';
   readonly number: number;
@@ -42,6 +51,8 @@ export interface Checked {
   readonly added: AddedUp | null;
   readonly bands: readonly string[];
   readonly page: PackPart | null;
+  /** What can be printed; [] where an error stands in the way. */
+  readonly papers: readonly PaperListed[];
   readonly tookMs: number;
 }
 
@@ -157,11 +168,24 @@ export interface DayMade {
   readonly made: LessonDay | null;
 }
 
+/** All papers of a visit, to be looked at or printed. */
+export interface PapersAsk extends Pick<CheckAsk, 'name' | 'text' | 'files'> {
+  readonly ask: 'papers';
+  readonly number: number;
+}
+
+export interface PapersMade {
+  readonly answer: 'papers';
+  readonly number: number;
+  /** Null where an error stands in the way. */
+  readonly visit: PrintedVisit | null;
+}
+
 /** The library could not be read at all. */
 export interface Failed {
   readonly answer: 'failed';
   readonly because: string;
 }
 
-export type Ask = CheckAsk | FindsAsk | DraftAsk | DayAsk | OpenAsk;
-export type Answer = Checked | Opened | FindsRead | Drafted | DayMade | Failed;
+export type Ask = CheckAsk | FindsAsk | DraftAsk | DayAsk | PapersAsk | OpenAsk;
+export type Answer = Checked | Opened | FindsRead | Drafted | DayMade | PapersMade | Failed;

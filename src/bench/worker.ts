@@ -8,18 +8,23 @@ import {
   type Plan,
 } from '../../shared/compile/index.ts';
 import { draftVisit } from '../../shared/drafting/index.ts';
-import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
+import { rememberYaml } from '../../shared/lesson/index.ts';
 import { lessonDay } from '../../shared/lesson-day/index.ts';
+import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
+import { papersOf } from '../components/papers.ts';
 import { lessonView } from '../packs/lesson-view.ts';
 import { packKey } from '../packs/pack-key.ts';
 import type { BenchContent } from './content.ts';
 import { offersOf } from './offers.ts';
 import { takeFinds } from './take-finds.ts';
 import { tellDraft } from './tell-draft.ts';
-import type { Answer, Ask, CheckAsk, DayAsk, DraftAsk, FindsAsk, PackPart } from './protocol.ts';
+import { visitPapers } from '../visit-papers/visit-papers.ts';
+import type { Answer, Ask, CheckAsk, DayAsk, DraftAsk, FindsAsk, PackPart, PapersAsk } from './protocol.ts';
 
 // The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
 const FRAMEWORKS = ['england-visits'];
+
+const readRun = rememberYaml();
 
 let content: BenchContent | null = null;
 let library: Library | null = null;
@@ -67,7 +72,7 @@ async function check(ask: CheckAsk): Promise<void> {
   if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
   if (library === null) return;
   const started = performance.now();
-  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name, readRun);
   const tookMs = performance.now() - started;
   say({
     answer: 'checked',
@@ -79,8 +84,21 @@ async function check(ask: CheckAsk): Promise<void> {
     added: plan === null ? null : addUp(library, plan, ask.pupils, FRAMEWORKS),
     bands: plan?.bands ?? [],
     page: ask.page === null || plan === null ? null : await pageOf(ask, plan, library),
+    papers:
+      plan === null
+        ? []
+        : papersOf(plan).map(({ path, name, whom, copies }) => ({ path, name, whom, copies })),
     tookMs,
   });
+}
+
+function papers(ask: PapersAsk): void {
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const { plan } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const visit = plan === null ? null : visitPapers(plan, library);
+  say({ answer: 'papers', number: ask.number, visit });
 }
 
 async function open(address: string, { files: own, photos }: OwnFiles): Promise<void> {
@@ -144,6 +162,9 @@ async function answer(ask: Ask): Promise<void> {
       return undefined;
     case 'day':
       day(ask);
+      return undefined;
+    case 'papers':
+      papers(ask);
       return undefined;
     default:
       return ask satisfies never;

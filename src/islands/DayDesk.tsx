@@ -23,6 +23,7 @@ interface Props {
     readonly now: string;
     readonly dropIn: string;
     readonly rules: string;
+    readonly solver: string;
   };
 }
 
@@ -60,7 +61,7 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
     setSaid(say(words.startedSaid));
     const put = (next: Made): void => changeDay({ [isWet ? 'wet' : 'dry']: next } satisfies Partial<KeptDay>);
     planner.begin(
-      { day: weather.day, seconds, inHand },
+      { day: weather.day, seconds, inHand, solverAt: links.solver },
       {
         made: (told) => {
           if (told.plan === null || told.minutes === null) return;
