@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import type { ContentFile } from '../library/read-content.ts';
 
 /** The version of what is written today. */
-export const KEPT_VERSION = 2;
+export const KEPT_VERSION = 3;
 
 /** A visit as a device keeps it: the lesson file and the lead's own finds, nothing of anybody. */
 export interface KeptVisit {
@@ -13,6 +13,8 @@ export interface KeptVisit {
   readonly name: string;
   readonly text: string;
   readonly files: readonly ContentFile[];
+  /** The names of the lead's own photographs: their bytes are kept beside the visit, so that a typed sign does not write them anew. */
+  readonly photos: readonly string[];
   /** Earlier texts, newest last. */
   readonly past: readonly string[];
   /** ISO 8601. */
@@ -32,6 +34,11 @@ const versionTwo = z.object({
   past: z.array(z.string()),
 });
 
+const versionThree = z.object({ ...versionTwo.shape, photos: z.array(z.string()) });
+
+/** What each version wrote, the oldest first. */
+const VERSIONS = [versionOne, versionTwo, versionThree];
+
 const marked = z.object({ mark: z.literal('pitlore-visit'), version: z.number() });
 
 /** A kept visit as read, or why it is not: made by a later version of the program, or no visit at all. */
@@ -39,7 +46,7 @@ export type ReadKept =
   { readonly visit: KeptVisit } | { readonly visit: null; readonly fault: 'later' | 'unreadable' };
 
 /**
- * Reads what was kept, by this version or an earlier one. Version 1 had one text and nothing beside it.
+ * Reads what was kept, by this version or an earlier one. Version 1 had one text and nothing beside it; version 2 had no photographs.
  *
  * @example readKept({ mark: 'pitlore-visit', version: 9 }).visit // null
  */
@@ -47,9 +54,9 @@ export function readKept(given: unknown): ReadKept {
   const head = marked.safeParse(given);
   if (!head.success) return { visit: null, fault: 'unreadable' };
   if (head.data.version > KEPT_VERSION) return { visit: null, fault: 'later' };
-  const read = head.data.version < KEPT_VERSION ? versionOne.safeParse(given) : versionTwo.safeParse(given);
-  if (!read.success) return { visit: null, fault: 'unreadable' };
+  const read = VERSIONS[head.data.version - 1]?.safeParse(given);
+  if (read?.success !== true) return { visit: null, fault: 'unreadable' };
   return {
-    visit: { files: [], past: [], ...read.data, mark: 'pitlore-visit', version: KEPT_VERSION },
+    visit: { files: [], photos: [], past: [], ...read.data, mark: 'pitlore-visit', version: KEPT_VERSION },
   };
 }

@@ -26,6 +26,7 @@ export { looksLike } from './looks-like.ts';
 export { readBands } from './read-bands.ts';
 export { readClaimRules } from './read-claim-rules.ts';
 export { readComparisons, type Comparison } from './read-comparisons.ts';
+export type { PhotoFiles } from './read-photos.ts';
 export { readContent, type ContentFile, type ReadContent } from './read-content.ts';
 export { readCounts } from './read-counts.ts';
 export { readCsv } from './read-csv.ts';

@@ -1,7 +1,8 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { outline, type Outline } from '../../shared/bench/index.ts';
+import { NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
@@ -18,11 +19,13 @@ import type { PackFiles } from './make-pack-here.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
 import type { Offer, Offers } from './protocol.ts';
-import { readTextFile } from './read-text-file.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
 import { stepsDone } from './steps-done.ts';
 import { TenSteps } from './TenSteps.tsx';
+import { ToldLine } from './ToldLine.tsx';
+import { useCarrying } from './use-carrying.ts';
+import { useDrop } from './use-drop.ts';
 
 export interface BenchProps {
   readonly fields: LessonFields;
@@ -30,6 +33,8 @@ export interface BenchProps {
   readonly content: string;
   readonly files: PackFiles & { readonly preview: string };
   readonly help: string;
+  /** Where the Day sheet is. */
+  readonly day: string;
 }
 
 const titleIn = (text: string): string => {
@@ -50,10 +55,12 @@ const siteIn = ({ head }: Outline): string => {
 };
 
 /** The Bench: a shelf of visits, and the one that is being built. */
-export function Bench({ fields, content, files, help }: BenchProps) {
+export function Bench({ fields, content, files: served, help, day }: BenchProps) {
   const [bench] = useState(createBench);
   const [checker] = useState(() => createChecker(content));
   const [told, tell] = useState('');
+  const carrying = useCarrying(bench);
+  const isOver = useDrop(carrying.open);
   const [caret, setCaret] = useState<Caret | null>(null);
   const visit = useStore(bench.$visit);
   const lastRead = useRef<Outline | null>(null);
@@ -71,8 +78,9 @@ export function Bench({ fields, content, files, help }: BenchProps) {
   const press = (step: StepId): void => {
     setPressed((before) => new Set([...before, step]));
   };
-  const [loose, setLoose] = useState<readonly ContentFile[]>([]);
-  const own = visit?.files ?? loose;
+  const [loose, setLoose] = useState<OwnFiles>(NO_FILES);
+  const [files, photos] = [visit?.files ?? loose.files, visit?.photos ?? loose.photos];
+  const own = useMemo(() => ({ files, photos }), [files, photos]);
 
   useEffect(() => {
     const keepNow = (): void => void bench.keepNow();
@@ -98,10 +106,9 @@ export function Bench({ fields, content, files, help }: BenchProps) {
       return site?.starters[kind] ?? `\`\`\`${kind}\ntitle: ${kind}\nminutes: 10\n\`\`\``;
     },
   });
-  const openFile = async (file: File): Promise<void> => {
-    const text = await readTextFile(file);
-    if (text === null) tell(say(words.openFileUnfit, { name: file.name }));
-    else await bench.begin(slug(file.name.replace(/\.[^.]*$/, '')) || 'lesson', text);
+  const putOwn = (all: OwnFiles): void => {
+    if (visit === null) setLoose(all);
+    else bench.putFiles(all);
   };
   return (
     <div class="lead">
@@ -120,13 +127,14 @@ export function Bench({ fields, content, files, help }: BenchProps) {
           <BeginVisit
             lessons={opened?.lessons ?? []}
             begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
-            openFile={(file) => void openFile(file)}
+            open={carrying.open}
           />
           <ShelfList
             shelf={shelf}
             openId={visit?.id ?? null}
             open={(kept) => void bench.open(kept)}
             drop={(id) => void bench.drop(id)}
+            save={carrying.saveShelf}
           />
         </details>
         <FindsInPanel
@@ -134,16 +142,15 @@ export function Bench({ fields, content, files, help }: BenchProps) {
           isOpened={opened !== null}
           take={(_, taken) => {
             const paths = new Set(taken.map(({ path }) => path));
-            const all = [...own.filter(({ path }) => !paths.has(path)), ...taken];
-            if (visit === null) setLoose(all);
-            else bench.putFiles(all);
+            const all = [...files.filter(({ path }) => !paths.has(path)), ...taken];
+            putOwn({ files: all, photos });
           }}
         />
         {opened !== null && (
           <DraftPanel
             checker={checker}
-            sites={sitesInOrder(opened.offers, own)}
-            files={own}
+            sites={sitesInOrder(opened.offers, files)}
+            files={files}
             kinds={Object.keys(fields.kinds)}
             hasVisit={visit !== null && keeping !== 'elsewhere'}
             beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, own)}
@@ -153,6 +160,8 @@ export function Bench({ fields, content, files, help }: BenchProps) {
           />
         )}
       </div>
+      <ToldLine told={carrying.told} close={carrying.close} />
+      {isOver && <p class="drop-here">{benchCarry.dropHere}</p>}
       {visit !== null && (
         <>
           <KeepingLine
@@ -162,6 +171,9 @@ export function Bench({ fields, content, files, help }: BenchProps) {
             hasNoShelf={shelf === null}
             tell={tell}
             press={press}
+            save={() => {
+              carrying.saveVisit(visit);
+            }}
           />
           <OnBench
             key={visit.id}
@@ -174,8 +186,9 @@ export function Bench({ fields, content, files, help }: BenchProps) {
             caret={caret}
             setCaret={setCaret}
             isLocked={keeping === 'elsewhere'}
-            files={files}
+            files={served}
             help={help}
+            day={day}
             offered={offeredFor(opened?.offers ?? null)}
             tell={tell}
             press={press}

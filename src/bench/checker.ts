@@ -1,11 +1,13 @@
 import { atom, type ReadableAtom } from 'nanostores';
-import type { ContentFile } from '../../shared/library/index.ts';
+import type { OwnFiles } from '../../shared/bench/index.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import type {
   Answer,
   Ask,
   CheckAsk,
   Checked,
+  DayAsk,
+  DayMade,
   DraftAsk,
   Drafted,
   FindsAsk,
@@ -23,7 +25,7 @@ export interface Checker {
   /** Why nothing can be checked; null where all is well. */
   readonly $failed: ReadableAtom<string | null>;
   /** Reads the library, with the lead's own files laid over it. */
-  readonly open: (files: readonly ContentFile[]) => void;
+  readonly open: (own: OwnFiles) => void;
   /** Checks a text. Asked again before the answer is there, only the newest is checked next. */
   readonly check: (ask: Omit<CheckAsk, 'ask' | 'number'>) => void;
   /** The lesson's own page, for all its bands; null where an error stands in the way. */
@@ -33,6 +35,8 @@ export interface Checker {
   /** Reads a list; what it gives is the number that the answer will carry. Of several, only the newest is read next. */
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
+  /** A day file made from a visit; null where an error stands in the way. */
+  readonly day: (ask: Omit<DayAsk, 'ask' | 'number'>) => Promise<DayMade['made']>;
 }
 
 /** @param content Where the site's content is. */
@@ -45,6 +49,7 @@ export function createChecker(content: string): Checker {
   let lastFinds = 0;
   const $finds = atom<FindsRead | null>(null);
   const drafts = new Map<number, (drafted: Drafted) => void>();
+  const days = new Map<number, (made: DayMade['made']) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
 
   const post = (ask: Ask): void => {
@@ -62,6 +67,9 @@ export function createChecker(content: string): Checker {
     } else if (data.answer === 'drafted') {
       drafts.get(data.number)?.(data);
       drafts.delete(data.number);
+    } else if (data.answer === 'day') {
+      days.get(data.number)?.(data.made);
+      days.delete(data.number);
     } else {
       const asked = waiting.get(data.number);
       waiting.delete(data.number);
@@ -79,8 +87,8 @@ export function createChecker(content: string): Checker {
     $opened,
     $checked,
     $failed,
-    open: (files) => {
-      post({ ask: 'open', content, files });
+    open: (own) => {
+      post({ ask: 'open', content, own });
     },
     check: (wanted) => {
       number += 1;
@@ -104,6 +112,12 @@ export function createChecker(content: string): Checker {
         number += 1;
         drafts.set(number, answer);
         post({ ask: 'draft', number, ...wanted });
+      }),
+    day: (wanted) =>
+      new Promise((answer) => {
+        number += 1;
+        days.set(number, answer);
+        post({ ask: 'day', number, ...wanted });
       }),
   };
 }

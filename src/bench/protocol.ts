@@ -1,8 +1,10 @@
+import type { OwnFiles } from '../../shared/bench/index.ts';
 import type { AddedUp, ClaimLine } from '../../shared/compile/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
 import type { Answers, FindsIn, GuessTold } from '../../shared/finds-in/index.ts';
 import type { DraftRequest } from '../../shared/drafting/index.ts';
+import type { LessonDay } from '../../shared/lesson-day/index.ts';
 import type { LessonView } from '../player/lesson-view.ts';
 import type { SiteLesson } from './content.ts';
 
@@ -71,6 +73,13 @@ export interface Opened {
   readonly problems: readonly Problem[];
 }
 
+/** Reads the library. The photographs of one's own are told here alone: they are too heavy to go with every typed sign. */
+export interface OpenAsk {
+  readonly ask: 'open';
+  readonly content: string;
+  readonly own: OwnFiles;
+}
+
 /** A finds list to be read, with what the lead has said of it. */
 export interface FindsAsk {
   readonly ask: 'finds-in';
@@ -113,15 +122,30 @@ export interface Drafted {
   readonly lacking: readonly string[];
 }
 
+/** A visit to be made a day of. */
+export interface DayAsk {
+  readonly ask: 'day';
+  readonly number: number;
+  readonly name: string;
+  readonly text: string;
+  readonly files: readonly ContentFile[];
+  readonly pupils: number;
+  /** Titles of the days that are there already. */
+  readonly taken: readonly string[];
+}
+
+export interface DayMade {
+  readonly answer: 'day';
+  readonly number: number;
+  /** Null where an error stands in the way. */
+  readonly made: LessonDay | null;
+}
+
 /** The library could not be read at all. */
 export interface Failed {
   readonly answer: 'failed';
   readonly because: string;
 }
 
-export type Ask =
-  | CheckAsk
-  | FindsAsk
-  | DraftAsk
-  | { readonly ask: 'open'; readonly content: string; readonly files: readonly ContentFile[] };
-export type Answer = Checked | Opened | FindsRead | Drafted | Failed;
+export type Ask = CheckAsk | FindsAsk | DraftAsk | DayAsk | OpenAsk;
+export type Answer = Checked | Opened | FindsRead | Drafted | DayMade | Failed;

@@ -1,14 +1,23 @@
-import { addUp, bandPlan, checkLesson, claimLines, type Plan } from '../../shared/compile/index.ts';
+import type { OwnFiles } from '../../shared/bench/index.ts';
+import {
+  addUp,
+  bandPlan,
+  checkLesson,
+  claimLines,
+  compileLesson,
+  type Plan,
+} from '../../shared/compile/index.ts';
 import { draftVisit } from '../../shared/drafting/index.ts';
 import { rememberYaml } from '../../shared/lesson/index.ts';
-import { readContent, type ContentFile, type Library } from '../../shared/library/index.ts';
+import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
+import { lessonDay } from '../../shared/lesson-day/index.ts';
 import { lessonView } from '../packs/lesson-view.ts';
 import { packKey } from '../packs/pack-key.ts';
 import type { BenchContent } from './content.ts';
 import { offersOf } from './offers.ts';
 import { takeFinds } from './take-finds.ts';
 import { tellDraft } from './tell-draft.ts';
-import type { Answer, Ask, CheckAsk, DraftAsk, FindsAsk, PackPart } from './protocol.ts';
+import type { Answer, Ask, CheckAsk, DayAsk, DraftAsk, FindsAsk, PackPart } from './protocol.ts';
 
 // The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
 const FRAMEWORKS = ['england-visits'];
@@ -18,6 +27,7 @@ const readRun = rememberYaml();
 let content: BenchContent | null = null;
 let library: Library | null = null;
 let readFrom: readonly ContentFile[] | null = null;
+let ownPhotos: PhotoFiles = new Map();
 
 const say = (answer: Answer): void => {
   postMessage(answer);
@@ -35,7 +45,7 @@ const photosOf = ({ photos }: BenchContent): ReadonlyMap<string, Uint8Array> =>
 function libraryWith(from: BenchContent, own: readonly ContentFile[]) {
   const isOwn = (path: string): boolean => own.some((file) => file.path === path);
   const files = [...from.files.filter(({ path }) => !isOwn(path)), ...own];
-  const read = readContent(files, from.home ?? files, photosOf(from));
+  const read = readContent(files, from.home ?? files, new Map([...photosOf(from), ...ownPhotos]));
   library = read.library;
   readFrom = own;
   return read;
@@ -76,7 +86,8 @@ async function check(ask: CheckAsk): Promise<void> {
   });
 }
 
-async function open(address: string, own: readonly ContentFile[]): Promise<void> {
+async function open(address: string, { files: own, photos }: OwnFiles): Promise<void> {
+  ownPhotos = photos;
   if (content === null) {
     const response = await fetch(address);
     if (!response.ok) throw new Error(`${address}: ${response.status}`);
@@ -107,10 +118,21 @@ function draft(ask: DraftAsk): void {
   say({ answer: 'drafted', number: ask.number, ...tellDraft(draftVisit(library, site, ask.request)) });
 }
 
+/** A day of the visit as it stands, by the same compiler and rules. */
+function day(ask: DayAsk): void {
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const file = `${ask.name}.md`;
+  const { plan } = compileLesson(file, ask.text, library, ask.name);
+  const made = plan === null ? null : lessonDay(library.safety, plan, { ...ask, file });
+  say({ answer: 'day', number: ask.number, made });
+}
+
 async function answer(ask: Ask): Promise<void> {
   switch (ask.ask) {
     case 'open':
-      return open(ask.content, ask.files);
+      return open(ask.content, ask.own);
     case 'check':
       return check(ask);
     case 'finds-in':
@@ -118,6 +140,9 @@ async function answer(ask: Ask): Promise<void> {
       return undefined;
     case 'draft':
       draft(ask);
+      return undefined;
+    case 'day':
+      day(ask);
       return undefined;
     default:
       return ask satisfies never;

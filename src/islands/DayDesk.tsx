@@ -27,6 +27,8 @@ interface Props {
   };
 }
 
+const NONE: readonly DayEdit[] = [];
+
 /** From which slot a plan is made again; null where it is made afresh. */
 type Again = { readonly fromSlot: number } | null;
 
@@ -39,7 +41,8 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
   const planner = useDayPlanner();
   const { day: kept } = book;
   const file = `${kept?.title ?? ''}.yaml`;
-  const reader = useDayReader(file, kept?.text ?? null, links.rules, (text) => changeDay({ text }));
+  const written = kept === null ? null : { text: kept.text, waiting: kept.waiting ?? NONE };
+  const reader = useDayReader(file, written, links.rules, changeDay);
   const { read } = reader;
   const made = madeOf(kept);
 

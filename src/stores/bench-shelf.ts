@@ -1,8 +1,7 @@
 import { createStore, del, entries, set } from 'idb-keyval';
 import { readKept, type KeptVisit } from '../../shared/bench/index.ts';
-
-/** Why a visit could not be kept: no room, or the browser keeps nothing (a private window, a locked-down device). */
-export type KeepFault = 'full' | 'refused';
+import { dropPhotos } from './bench-photos.ts';
+import { faultOf, type KeepFault } from './keep-fault.ts';
 
 /** All visits on this device, newest first, and how many records could not be read (they are left where they are). */
 export interface Shelf {
@@ -12,9 +11,6 @@ export interface Shelf {
 }
 
 const store = (): ReturnType<typeof createStore> => createStore('pitlore-bench', 'visits');
-
-const faultOf = (error: unknown): KeepFault =>
-  error instanceof DOMException && error.name === 'QuotaExceededError' ? 'full' : 'refused';
 
 /** Everything kept; null where the browser keeps nothing. */
 export async function readShelf(): Promise<Shelf | null> {
@@ -47,6 +43,7 @@ export async function keepVisit(visit: KeptVisit): Promise<KeepFault | null> {
 export async function dropVisit(id: string): Promise<void> {
   try {
     await del(id, store());
+    await dropPhotos(id);
   } catch {
     // A browser that keeps nothing has nothing to take away.
   }

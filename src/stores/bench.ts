@@ -3,25 +3,29 @@ import {
   begin,
   keptPast,
   KEPT_VERSION,
+  NO_FILES,
   redo,
   undo,
   write,
   type History,
   type KeptVisit,
+  type OwnFiles,
 } from '../../shared/bench/index.ts';
-import type { ContentFile } from '../../shared/library/index.ts';
+import type { PhotoFiles } from '../../shared/library/index.ts';
 import { createHold } from './bench-hold.ts';
-import { dropVisit, keepVisit, readShelf, type KeepFault, type Shelf } from './bench-shelf.ts';
+import { lastOnBench, noteOnBench } from './bench-last.ts';
+import { dropPhotos, keepPhotos, readPhotosKept } from './bench-photos.ts';
+import { dropVisit, keepVisit, readShelf, type Shelf } from './bench-shelf.ts';
+import type { KeepFault } from './keep-fault.ts';
 
 /** How safe the open visit is: written, about to be, open in another tab, or not kept at all. */
 export type Keeping = 'kept' | 'waiting' | 'elsewhere' | KeepFault;
 
 /** The visit on the bench. */
-export interface OpenVisit {
+export interface OpenVisit extends OwnFiles {
   readonly id: string;
   readonly name: string;
   readonly history: History;
-  readonly files: readonly ContentFile[];
 }
 
 /** What lies on the bench and on its shelf, and all that may be done with it. */
@@ -31,14 +35,15 @@ export interface BenchStore {
   readonly $keeping: ReadableAtom<Keeping>;
   /** Null where the browser keeps nothing; undefined until it has been asked. */
   readonly $shelf: ReadableAtom<Shelf | null | undefined>;
-  /** Reads the shelf and goes on with the visit last changed, where there is one. */
+  /** Reads the shelf and goes on with the visit this tab had on its bench, or else with the one last changed. */
   readonly pickUp: () => Promise<void>;
   readonly open: (visit: KeptVisit) => Promise<void>;
   /** A new visit, kept from its first sign. */
-  readonly begin: (name: string, text: string, files?: readonly ContentFile[]) => Promise<void>;
+  readonly begin: (name: string, text: string, own?: OwnFiles) => Promise<void>;
   readonly write: (text: string, cause: string) => void;
   readonly rename: (name: string) => void;
-  readonly putFiles: (files: readonly ContentFile[]) => void;
+  /** Puts these in the place of the finds and photographs of one's own. */
+  readonly putFiles: (own: OwnFiles) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly drop: (id: string) => Promise<void>;
@@ -51,13 +56,14 @@ export interface BenchStore {
 const REST_MS = 250;
 const LONGEST_MS = 700;
 
-const asKept = ({ id, name, history, files }: OpenVisit): KeptVisit => ({
+const asKept = ({ id, name, history, files, photos }: OpenVisit): KeptVisit => ({
   mark: 'pitlore-visit',
   version: KEPT_VERSION,
   id,
   name,
   text: history.text,
   files,
+  photos: [...photos.keys()],
   past: keptPast(history),
   changed: new Date().toISOString(),
 });
@@ -69,6 +75,8 @@ export function createBench(): BenchStore {
   const $shelf = atom<Shelf | null | undefined>(undefined);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let waitingSince: number | null = null;
+  /** The photographs that lie on the device as they are. */
+  let keptPhotos: PhotoFiles = new Map();
 
   const relist = async (): Promise<void> => {
     $shelf.set(await readShelf());
@@ -78,7 +86,16 @@ export function createBench(): BenchStore {
     const visit = $visit.get();
     if (visit === null || waitingSince === null || $keeping.get() === 'elsewhere') return;
     waitingSince = null;
-    const fault = await keepVisit(asKept(visit));
+    // A visit that names a photograph is written after it, and one is thrown away only when no visit names it.
+    const isKept = (name: string): boolean => keptPhotos.get(name) === visit.photos.get(name);
+    const fresh = new Map([...visit.photos].filter(([name]) => !isKept(name)));
+    const photoFault = await keepPhotos(visit.id, fresh);
+    const fault = (await keepVisit(asKept(visit))) ?? photoFault;
+    if (fault === null && visit.photos !== keptPhotos) {
+      if ([...keptPhotos.keys()].some((name) => !visit.photos.has(name)))
+        await dropPhotos(visit.id, new Set(visit.photos.keys()));
+      keptPhotos = visit.photos;
+    }
     if ($keeping.get() === 'elsewhere') return;
     $keeping.set(fault ?? (waitingSince === null ? 'kept' : 'waiting'));
     await relist();
@@ -101,15 +118,22 @@ export function createBench(): BenchStore {
     $visit.set({ ...visit, ...part });
     keepSoon();
   };
-  const putOnBench = async (visit: KeptVisit): Promise<void> => {
+  const putOnBench = async (visit: KeptVisit, photos: PhotoFiles, kept: PhotoFiles): Promise<void> => {
     await keepNow();
+    keptPhotos = kept;
     $visit.set({
       id: visit.id,
       name: visit.name,
       history: begin(visit.text, visit.past),
       files: visit.files,
+      photos,
     });
+    noteOnBench(visit.id);
     $keeping.set((await hold.take(visit.id)) ? 'kept' : 'elsewhere');
+  };
+  const openKept = async (visit: KeptVisit): Promise<void> => {
+    const photos = await readPhotosKept(visit.id, visit.photos);
+    await putOnBench(visit, photos, photos);
   };
   const history = (step: (before: History) => History): void => {
     const visit = $visit.get();
@@ -122,13 +146,15 @@ export function createBench(): BenchStore {
     $shelf,
     pickUp: async () => {
       await relist();
-      const newest = $shelf.get()?.visits[0];
-      if (newest !== undefined && $visit.get() === null) await putOnBench(newest);
+      const visits = $shelf.get()?.visits ?? [];
+      const last = lastOnBench();
+      const next = visits.find(({ id }) => id === last) ?? visits[0];
+      if (next !== undefined && $visit.get() === null) await openKept(next);
     },
-    open: putOnBench,
-    begin: async (name, text, files = []) => {
-      const visit = { id: crypto.randomUUID?.() ?? `${Date.now()}`, name, history: begin(text), files };
-      await putOnBench(asKept(visit));
+    open: openKept,
+    begin: async (name, text, own = NO_FILES) => {
+      const visit = { id: crypto.randomUUID?.() ?? `${Date.now()}`, name, history: begin(text), ...own };
+      await putOnBench(asKept(visit), own.photos, NO_FILES.photos);
       // Asked once there is something to lose; some browsers decide without a word, and none must.
       if ('storage' in navigator) void navigator.storage.persist().catch(() => false);
       keepSoon();
@@ -140,8 +166,8 @@ export function createBench(): BenchStore {
     rename: (name) => {
       change({ name });
     },
-    putFiles: (files) => {
-      change({ files });
+    putFiles: ({ files, photos }) => {
+      change({ files, photos });
     },
     undo: () => {
       history(undo);
@@ -166,8 +192,11 @@ export function createBench(): BenchStore {
       await relist();
       // The other tab may have written since: what it kept is what we go on from.
       const kept = $shelf.get()?.visits.find(({ id }) => id === visit.id);
-      if (kept !== undefined)
-        $visit.set({ ...visit, history: begin(kept.text, kept.past), files: kept.files });
+      if (kept !== undefined) {
+        keptPhotos = await readPhotosKept(kept.id, kept.photos);
+        const history = begin(kept.text, kept.past);
+        $visit.set({ ...visit, history, files: kept.files, photos: keptPhotos });
+      }
       $keeping.set('kept');
     },
     keepNow,

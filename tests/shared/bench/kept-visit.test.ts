@@ -8,6 +8,7 @@ const kept = {
   name: 'a-visit',
   text: '---\n',
   files: [{ path: 'sites/a.yaml', file: 'a.yaml', text: 'id: a' }],
+  photos: ['a-p1-1.jpg'],
   past: ['x'],
   changed: '2026-11-29T12:00:00.000Z',
 };
@@ -17,11 +18,18 @@ test('what is written today is read back', () => {
 });
 
 test('a visit of version 1, which had a text and nothing beside it, opens', () => {
-  const { files: _files, past: _past, ...first } = kept;
-  expect(readKept({ ...first, version: 1 }).visit).toEqual({ ...kept, files: [], past: [] });
+  const { files: _files, photos: _photos, past: _past, ...first } = kept;
+  expect(readKept({ ...first, version: 1 }).visit).toEqual({ ...kept, files: [], photos: [], past: [] });
+});
+
+test('a visit of version 2, which had no photographs, opens', () => {
+  const { photos: _photos, ...second } = kept;
+  expect(readKept({ ...second, version: 2 }).visit).toEqual({ ...kept, photos: [] });
+  expect(readKept({ ...second, version: 3 }).visit).toBeNull();
 });
 
 test.each([
+  { name: 'of no version there was', given: { ...kept, version: 0.5 }, fault: 'unreadable' },
   { name: 'made by a later version', given: { ...kept, version: 99 }, fault: 'later' },
   { name: 'with a text missing', given: { ...kept, text: undefined }, fault: 'unreadable' },
   { name: 'of another program', given: { hello: 1 }, fault: 'unreadable' },

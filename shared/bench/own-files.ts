@@ -1,0 +1,10 @@
+import type { ContentFile, PhotoFiles } from '../library/index.ts';
+
+/** The lead's own sites, finds and photographs, which lie over those of the site; photographs by name. */
+export interface OwnFiles {
+  readonly files: readonly ContentFile[];
+  readonly photos: PhotoFiles;
+}
+
+/** Nothing of one's own. */
+export const NO_FILES: OwnFiles = { files: [], photos: new Map() };
