@@ -1,5 +1,6 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import type { OwnFiles } from '../../shared/bench/index.ts';
+import type { PrintedVisit } from '../printing/print-view.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import type {
   Answer,
@@ -14,6 +15,7 @@ import type {
   FindsRead,
   Opened,
   PackPart,
+  PapersAsk,
 } from './protocol.ts';
 
 /** The page's side of its worker. */
@@ -34,6 +36,8 @@ export interface Checker {
   readonly $finds: ReadableAtom<FindsRead | null>;
   /** Reads a list; what it gives is the number that the answer will carry. Of several, only the newest is read next. */
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
+  /** All papers of a visit; null where an error stands in the way. */
+  readonly papers: (ask: Omit<PapersAsk, 'ask' | 'number'>) => Promise<PrintedVisit | null>;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
   /** A day file made from a visit; null where an error stands in the way. */
   readonly day: (ask: Omit<DayAsk, 'ask' | 'number'>) => Promise<DayMade['made']>;
@@ -48,6 +52,7 @@ export function createChecker(content: string): Checker {
   let number = 0;
   let lastFinds = 0;
   const $finds = atom<FindsRead | null>(null);
+  const papers = new Map<number, (visit: PrintedVisit | null) => void>();
   const drafts = new Map<number, (drafted: Drafted) => void>();
   const days = new Map<number, (made: DayMade['made']) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
@@ -70,6 +75,9 @@ export function createChecker(content: string): Checker {
     } else if (data.answer === 'day') {
       days.get(data.number)?.(data.made);
       days.delete(data.number);
+    } else if (data.answer === 'papers') {
+      papers.get(data.number)?.(data.visit);
+      papers.delete(data.number);
     } else {
       const asked = waiting.get(data.number);
       waiting.delete(data.number);
@@ -107,6 +115,12 @@ export function createChecker(content: string): Checker {
       readings.ask({ ask: 'finds-in', number, ...wanted });
       return number;
     },
+    papers: ({ name, text, files }) =>
+      new Promise((answer) => {
+        number += 1;
+        papers.set(number, answer);
+        post({ ask: 'papers', number, name, text, files });
+      }),
     draft: (wanted) =>
       new Promise((answer) => {
         number += 1;
