@@ -1,3 +1,4 @@
+export { appendItem, type Item } from './append-item.ts';
 export { changeData, isSame, type Change } from './change.ts';
 export { changeYaml } from './change-yaml.ts';
 export { addPart, changeBlock, changeHead, changeProse, movePart, removePart } from './edit-lesson.ts';
@@ -5,4 +6,5 @@ export { begin, keptPast, redo, undo, write, type History } from './history.ts';
 export { KEPT_VERSION, readKept, type KeptVisit, type ReadKept } from './kept-visit.ts';
 export { NO_FILES, type OwnFiles } from './own-files.ts';
 export { outline, type BlockPiece, type Outline, type ProsePiece, type YamlPiece } from './outline.ts';
+export { takeBack, takeIn, type Taking } from './taking.ts';
 export { writeBlock } from './write-block.ts';

@@ -1,7 +1,15 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
+import {
+  NO_FILES,
+  outline,
+  takeBack,
+  takeIn,
+  type Outline,
+  type OwnFiles,
+} from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
@@ -18,11 +26,13 @@ import type { BenchFiles } from './bench-files.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
 import type { Offer, Offers } from './protocol.ts';
-import { readTextFile } from './read-text-file.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
 import { stepsDone } from './steps-done.ts';
 import { TenSteps } from './TenSteps.tsx';
+import { ToldLine } from './ToldLine.tsx';
+import { useCarrying } from './use-carrying.ts';
+import { useDrop } from './use-drop.ts';
 
 export interface BenchProps {
   readonly fields: LessonFields;
@@ -30,12 +40,16 @@ export interface BenchProps {
   readonly content: string;
   readonly files: BenchFiles;
   readonly help: string;
+  /** Where the Day sheet is. */
+  readonly day: string;
 }
 
 const titleIn = (text: string): string => {
   const title = outline(text).head?.data?.['title'];
   return typeof title === 'string' ? title : '';
 };
+
+const NO_SITES: Offers['sites'] = [];
 
 /** The sites to draft from, the lead's own last. */
 function sitesInOrder({ sites }: Offers, own: readonly ContentFile[]): readonly Offer[] {
@@ -50,10 +64,12 @@ const siteIn = ({ head }: Outline): string => {
 };
 
 /** The Bench: a shelf of visits, and the one that is being built. */
-export function Bench({ fields, content, files: served, help }: BenchProps) {
+export function Bench({ fields, content, files: served, help, day }: BenchProps) {
   const [bench] = useState(createBench);
   const [checker] = useState(() => createChecker(content));
   const [told, tell] = useState('');
+  const carrying = useCarrying(bench);
+  const isOver = useDrop(carrying.open);
   const [caret, setCaret] = useState<Caret | null>(null);
   const visit = useStore(bench.$visit);
   const lastRead = useRef<Outline | null>(null);
@@ -74,6 +90,8 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
   const [loose, setLoose] = useState<OwnFiles>(NO_FILES);
   const [files, photos] = [visit?.files ?? loose.files, visit?.photos ?? loose.photos];
   const own = useMemo(() => ({ files, photos }), [files, photos]);
+  const taking = (visit === null ? loose.taking : visit.taking) ?? null;
+  const before = useMemo(() => (taking === null ? null : takeBack(files, taking)), [files, taking]);
 
   useEffect(() => {
     const keepNow = (): void => void bench.keepNow();
@@ -103,11 +121,6 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
     if (visit === null) setLoose(all);
     else bench.putFiles(all);
   };
-  const openFile = async (file: File): Promise<void> => {
-    const text = await readTextFile(file);
-    if (text === null) tell(say(words.openFileUnfit, { name: file.name }));
-    else await bench.begin(slug(file.name.replace(/\.[^.]*$/, '')) || 'lesson', text);
-  };
   return (
     <div class="lead">
       {failed !== null && (
@@ -125,22 +138,27 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
           <BeginVisit
             lessons={opened?.lessons ?? []}
             begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
-            openFile={(file) => void openFile(file)}
+            open={carrying.open}
           />
           <ShelfList
             shelf={shelf}
             openId={visit?.id ?? null}
             open={(kept) => void bench.open(kept)}
             drop={(id) => void bench.drop(id)}
+            save={carrying.saveShelf}
           />
         </details>
         <FindsInPanel
           checker={checker}
           isOpened={opened !== null}
-          take={(_, taken) => {
-            const paths = new Set(taken.map(({ path }) => path));
-            const all = [...files.filter(({ path }) => !paths.has(path)), ...taken];
-            putOwn({ files: all, photos });
+          sites={opened?.offers.sites ?? NO_SITES}
+          files={files}
+          take={(taken, told) => {
+            putOwn({ ...takeIn(files, taken, told), photos });
+          }}
+          taking={before === null || keeping === 'elsewhere' ? null : taking}
+          takeBack={() => {
+            if (before !== null) putOwn({ files: before, photos, taking: null });
           }}
         />
         {opened !== null && (
@@ -150,13 +168,15 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
             files={files}
             kinds={Object.keys(fields.kinds)}
             hasVisit={visit !== null && keeping !== 'elsewhere'}
-            beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, own)}
+            beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, { ...own, taking })}
             replaceWith={(text) => {
               bench.write(text, 'draft');
             }}
           />
         )}
       </div>
+      <ToldLine told={carrying.told} close={carrying.close} />
+      {isOver && <p class="drop-here">{benchCarry.dropHere}</p>}
       {visit !== null && (
         <>
           <KeepingLine
@@ -166,6 +186,9 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
             hasNoShelf={shelf === null}
             tell={tell}
             press={press}
+            save={() => {
+              carrying.saveVisit(visit);
+            }}
           />
           <OnBench
             key={visit.id}
@@ -180,6 +203,7 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
             isLocked={keeping === 'elsewhere'}
             files={served}
             help={help}
+            day={day}
             offered={offeredFor(opened?.offers ?? null)}
             tell={tell}
             press={press}

@@ -14,6 +14,7 @@ import { FileText, type Caret } from './FileText.tsx';
 import type { BenchFiles } from './bench-files.ts';
 import { PapersPanel } from './PapersPanel.tsx';
 import { PagePanel, type PageWanted } from './PagePanel.tsx';
+import { PlanDay } from './PlanDay.tsx';
 import { createPapersDesk } from './papers-desk.ts';
 import { ProblemsList } from './ProblemsList.tsx';
 import { usualSize } from './usual-size.ts';
@@ -31,6 +32,8 @@ interface Props {
   readonly isLocked: boolean;
   readonly files: BenchFiles;
   readonly help: string;
+  /** Where the Day sheet is. */
+  readonly day: string;
   readonly offered: (key: string) => string | null;
   readonly tell: (sentence: string) => void;
   readonly press: (step: StepId) => void;
@@ -52,6 +55,7 @@ export function OnBench(props: Props) {
     isLocked,
     files,
     help,
+    day,
     offered,
     tell,
     press,
@@ -139,6 +143,13 @@ export function OnBench(props: Props) {
           canPack={checked?.added !== null && checked?.text === text}
         />
       </section>
+      <PlanDay
+        bench={bench}
+        checker={checker}
+        wants={wants}
+        canPlan={checked?.added !== null && checked?.text === text}
+        day={day}
+      />
       <section class="lead-papers" aria-labelledby="bench-papers">
         <h2 id="bench-papers">{papersWords.title}</h2>
         <PapersPanel

@@ -1,11 +1,14 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import type { OwnFiles } from '../../shared/bench/index.ts';
 import type { PrintedVisit } from '../printing/print-view.ts';
+import { oneAtATime } from './one-at-a-time.ts';
 import type {
   Answer,
   Ask,
   CheckAsk,
   Checked,
+  DayAsk,
+  DayMade,
   DraftAsk,
   Drafted,
   FindsAsk,
@@ -31,11 +34,13 @@ export interface Checker {
   readonly page: (ask: Omit<CheckAsk, 'ask' | 'number' | 'page'>) => Promise<PackPart | null>;
   /** The newest reading of a finds list; null before the first. */
   readonly $finds: ReadableAtom<FindsRead | null>;
-  /** Reads a list; what it gives is the number that the answer will carry. */
+  /** Reads a list; what it gives is the number that the answer will carry. Of several, only the newest is read next. */
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
   /** All papers of a visit; null where an error stands in the way. */
   readonly papers: (ask: Omit<PapersAsk, 'ask' | 'number'>) => Promise<PrintedVisit | null>;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
+  /** A day file made from a visit; null where an error stands in the way. */
+  readonly day: (ask: Omit<DayAsk, 'ask' | 'number'>) => Promise<DayMade['made']>;
 }
 
 /** @param content Where the site's content is. */
@@ -46,11 +51,10 @@ export function createChecker(content: string): Checker {
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
   let number = 0;
   let lastFinds = 0;
-  let isBusy = false;
-  let next: CheckAsk | null = null;
   const $finds = atom<FindsRead | null>(null);
   const papers = new Map<number, (visit: PrintedVisit | null) => void>();
   const drafts = new Map<number, (drafted: Drafted) => void>();
+  const days = new Map<number, (made: DayMade['made']) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
 
   const post = (ask: Ask): void => {
@@ -58,11 +62,8 @@ export function createChecker(content: string): Checker {
     // oxlint-disable-next-line unicorn/require-post-message-target-origin
     worker.postMessage(ask);
   };
-  const goOn = (): void => {
-    isBusy = next !== null;
-    if (next !== null) post(next);
-    next = null;
-  };
+  const checks = oneAtATime<CheckAsk>(post);
+  const readings = oneAtATime<FindsAsk>(post);
   worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
     if (data.answer === 'opened') $opened.set(data);
     else if (data.answer === 'failed') $failed.set(data.because);
@@ -71,6 +72,9 @@ export function createChecker(content: string): Checker {
     } else if (data.answer === 'drafted') {
       drafts.get(data.number)?.(data);
       drafts.delete(data.number);
+    } else if (data.answer === 'day') {
+      days.get(data.number)?.(data.made);
+      days.delete(data.number);
     } else if (data.answer === 'papers') {
       papers.get(data.number)?.(data.visit);
       papers.delete(data.number);
@@ -80,7 +84,8 @@ export function createChecker(content: string): Checker {
       if (asked === undefined) $checked.set(data);
       else asked(data.page);
     }
-    if (data.answer === 'checked' || data.answer === 'failed') goOn();
+    if (data.answer === 'checked' || data.answer === 'failed') checks.answered();
+    if (data.answer === 'finds-in' || data.answer === 'failed') readings.answered();
   });
   worker.addEventListener('error', ({ message }) => {
     $failed.set(message === '' ? content : message);
@@ -95,12 +100,7 @@ export function createChecker(content: string): Checker {
     },
     check: (wanted) => {
       number += 1;
-      const ask: CheckAsk = { ask: 'check', number, ...wanted };
-      if (isBusy) next = ask;
-      else {
-        isBusy = true;
-        post(ask);
-      }
+      checks.ask({ ask: 'check', number, ...wanted });
     },
     page: (wanted) =>
       new Promise((answer) => {
@@ -112,7 +112,7 @@ export function createChecker(content: string): Checker {
     readFinds: (wanted) => {
       number += 1;
       lastFinds = number;
-      post({ ask: 'finds-in', number, ...wanted });
+      readings.ask({ ask: 'finds-in', number, ...wanted });
       return number;
     },
     papers: ({ name, text, files }) =>
@@ -126,6 +126,12 @@ export function createChecker(content: string): Checker {
         number += 1;
         drafts.set(number, answer);
         post({ ask: 'draft', number, ...wanted });
+      }),
+    day: (wanted) =>
+      new Promise((answer) => {
+        number += 1;
+        days.set(number, answer);
+        post({ ask: 'day', number, ...wanted });
       }),
   };
 }

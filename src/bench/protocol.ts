@@ -2,8 +2,9 @@ import type { OwnFiles } from '../../shared/bench/index.ts';
 import type { AddedUp, ClaimLine } from '../../shared/compile/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
-import type { Answers, FindsIn, GuessTold } from '../../shared/finds-in/index.ts';
+import type { Answers, FindsIn, GuessTold, IntoSite } from '../../shared/finds-in/index.ts';
 import type { DraftRequest } from '../../shared/drafting/index.ts';
+import type { LessonDay } from '../../shared/lesson-day/index.ts';
 import type { LessonView } from '../player/lesson-view.ts';
 import type { PrintedVisit } from '../printing/print-view.ts';
 import type { SiteLesson } from './content.ts';
@@ -98,6 +99,18 @@ export interface FindsAsk {
   readonly answers: Answers;
   /** What the site is to be called. */
   readonly name: string;
+  /** The site that is there, where the finds are to go into one; null for a new one. */
+  readonly into: string | null;
+  /** The lead's own files. */
+  readonly files: readonly ContentFile[];
+}
+
+/** What becomes of a list in a site that is there. */
+export interface IntoTold extends Pick<IntoSite, 'rows' | 'counts' | 'questions' | 'places'> {
+  readonly site: string;
+  readonly name: string;
+  /** Errors in the site's own files: finds of rows with one are not seen. */
+  readonly errors: number;
 }
 
 export interface FindsRead {
@@ -105,9 +118,13 @@ export interface FindsRead {
   readonly number: number;
   readonly read: Omit<FindsIn, 'finds'>;
   readonly guesses: readonly GuessTold[];
-  /** The finds that are ready, as files of a content folder; [] where there are none. */
+  /** The finds that are ready, as files of a content folder; [] where there are none, or they cannot be written. */
   readonly files: readonly ContentFile[];
   readonly site: string;
+  /** Null for a new site. */
+  readonly into: IntoTold | null;
+  /** True where a new site would take the place of one that is there. */
+  readonly isTaken: boolean;
 }
 
 export interface DraftAsk {
@@ -132,6 +149,25 @@ export interface Drafted {
   readonly lacking: readonly string[];
 }
 
+/** A visit to be made a day of. */
+export interface DayAsk {
+  readonly ask: 'day';
+  readonly number: number;
+  readonly name: string;
+  readonly text: string;
+  readonly files: readonly ContentFile[];
+  readonly pupils: number;
+  /** Titles of the days that are there already. */
+  readonly taken: readonly string[];
+}
+
+export interface DayMade {
+  readonly answer: 'day';
+  readonly number: number;
+  /** Null where an error stands in the way. */
+  readonly made: LessonDay | null;
+}
+
 /** All papers of a visit, to be looked at or printed. */
 export interface PapersAsk extends Pick<CheckAsk, 'name' | 'text' | 'files'> {
   readonly ask: 'papers';
@@ -151,5 +187,5 @@ export interface Failed {
   readonly because: string;
 }
 
-export type Ask = CheckAsk | FindsAsk | DraftAsk | PapersAsk | OpenAsk;
-export type Answer = Checked | Opened | FindsRead | Drafted | PapersMade | Failed;
+export type Ask = CheckAsk | FindsAsk | DraftAsk | DayAsk | PapersAsk | OpenAsk;
+export type Answer = Checked | Opened | FindsRead | Drafted | DayMade | PapersMade | Failed;

@@ -1,6 +1,15 @@
 import type { OwnFiles } from '../../shared/bench/index.ts';
-import { addUp, bandPlan, checkLesson, claimLines, type Plan } from '../../shared/compile/index.ts';
+import {
+  addUp,
+  bandPlan,
+  checkLesson,
+  claimLines,
+  compileLesson,
+  type Plan,
+} from '../../shared/compile/index.ts';
 import { draftVisit } from '../../shared/drafting/index.ts';
+import { rememberYaml } from '../../shared/lesson/index.ts';
+import { lessonDay } from '../../shared/lesson-day/index.ts';
 import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
 import { papersOf } from '../components/papers.ts';
 import { lessonView } from '../packs/lesson-view.ts';
@@ -10,10 +19,12 @@ import { offersOf } from './offers.ts';
 import { takeFinds } from './take-finds.ts';
 import { tellDraft } from './tell-draft.ts';
 import { visitPapers } from '../visit-papers/visit-papers.ts';
-import type { Answer, Ask, CheckAsk, DraftAsk, FindsAsk, PackPart, PapersAsk } from './protocol.ts';
+import type { Answer, Ask, CheckAsk, DayAsk, DraftAsk, FindsAsk, PackPart, PapersAsk } from './protocol.ts';
 
 // The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
 const FRAMEWORKS = ['england-visits'];
+
+const readRun = rememberYaml();
 
 let content: BenchContent | null = null;
 let library: Library | null = null;
@@ -61,7 +72,7 @@ async function check(ask: CheckAsk): Promise<void> {
   if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
   if (library === null) return;
   const started = performance.now();
-  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name, readRun);
   const tookMs = performance.now() - started;
   say({
     answer: 'checked',
@@ -109,9 +120,13 @@ async function open(address: string, { files: own, photos }: OwnFiles): Promise<
 }
 
 function findsIn(ask: FindsAsk): void {
-  if (content === null || library === null) return;
-  const files = [...content.files, ...(content.home ?? [])];
-  say({ answer: 'finds-in', number: ask.number, ...takeFinds(ask, library.vocabulary, files) });
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const isOwn = (path: string): boolean => ask.files.some((file) => file.path === path);
+  const files = [...ask.files, ...content.files.filter(({ path }) => !isOwn(path))];
+  const told = takeFinds(ask, library, files, content.home ?? []);
+  say({ answer: 'finds-in', number: ask.number, ...told });
 }
 
 function draft(ask: DraftAsk): void {
@@ -120,6 +135,17 @@ function draft(ask: DraftAsk): void {
   const site = library?.sites.find(({ id }) => id === ask.site);
   if (library === null || site === undefined) return;
   say({ answer: 'drafted', number: ask.number, ...tellDraft(draftVisit(library, site, ask.request)) });
+}
+
+/** A day of the visit as it stands, by the same compiler and rules. */
+function day(ask: DayAsk): void {
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const file = `${ask.name}.md`;
+  const { plan } = compileLesson(file, ask.text, library, ask.name);
+  const made = plan === null ? null : lessonDay(library.safety, plan, { ...ask, file });
+  say({ answer: 'day', number: ask.number, made });
 }
 
 async function answer(ask: Ask): Promise<void> {
@@ -133,6 +159,9 @@ async function answer(ask: Ask): Promise<void> {
       return undefined;
     case 'draft':
       draft(ask);
+      return undefined;
+    case 'day':
+      day(ask);
       return undefined;
     case 'papers':
       papers(ask);

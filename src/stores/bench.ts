@@ -13,6 +13,7 @@ import {
 } from '../../shared/bench/index.ts';
 import type { PhotoFiles } from '../../shared/library/index.ts';
 import { createHold } from './bench-hold.ts';
+import { lastOnBench, noteOnBench } from './bench-last.ts';
 import { dropPhotos, keepPhotos, readPhotosKept } from './bench-photos.ts';
 import { dropVisit, keepVisit, readShelf, type Shelf } from './bench-shelf.ts';
 import type { KeepFault } from './keep-fault.ts';
@@ -34,14 +35,14 @@ export interface BenchStore {
   readonly $keeping: ReadableAtom<Keeping>;
   /** Null where the browser keeps nothing; undefined until it has been asked. */
   readonly $shelf: ReadableAtom<Shelf | null | undefined>;
-  /** Reads the shelf and goes on with the visit last changed, where there is one. */
+  /** Reads the shelf and goes on with the visit this tab had on its bench, or else with the one last changed. */
   readonly pickUp: () => Promise<void>;
   readonly open: (visit: KeptVisit) => Promise<void>;
   /** A new visit, kept from its first sign. */
   readonly begin: (name: string, text: string, own?: OwnFiles) => Promise<void>;
   readonly write: (text: string, cause: string) => void;
   readonly rename: (name: string) => void;
-  /** Puts these in the place of the finds and photographs of one's own. */
+  /** Puts these in the place of the finds and photographs of one's own; what was taken in last stays known where nothing is said of it. */
   readonly putFiles: (own: OwnFiles) => void;
   readonly undo: () => void;
   readonly redo: () => void;
@@ -55,7 +56,7 @@ export interface BenchStore {
 const REST_MS = 250;
 const LONGEST_MS = 700;
 
-const asKept = ({ id, name, history, files, photos }: OpenVisit): KeptVisit => ({
+const asKept = ({ id, name, history, files, photos, taking = null }: OpenVisit): KeptVisit => ({
   mark: 'pitlore-visit',
   version: KEPT_VERSION,
   id,
@@ -63,6 +64,7 @@ const asKept = ({ id, name, history, files, photos }: OpenVisit): KeptVisit => (
   text: history.text,
   files,
   photos: [...photos.keys()],
+  taking,
   past: keptPast(history),
   changed: new Date().toISOString(),
 });
@@ -126,7 +128,9 @@ export function createBench(): BenchStore {
       history: begin(visit.text, visit.past),
       files: visit.files,
       photos,
+      taking: visit.taking,
     });
+    noteOnBench(visit.id);
     $keeping.set((await hold.take(visit.id)) ? 'kept' : 'elsewhere');
   };
   const openKept = async (visit: KeptVisit): Promise<void> => {
@@ -144,8 +148,10 @@ export function createBench(): BenchStore {
     $shelf,
     pickUp: async () => {
       await relist();
-      const newest = $shelf.get()?.visits[0];
-      if (newest !== undefined && $visit.get() === null) await openKept(newest);
+      const visits = $shelf.get()?.visits ?? [];
+      const last = lastOnBench();
+      const next = visits.find(({ id }) => id === last) ?? visits[0];
+      if (next !== undefined && $visit.get() === null) await openKept(next);
     },
     open: openKept,
     begin: async (name, text, own = NO_FILES) => {
@@ -162,8 +168,8 @@ export function createBench(): BenchStore {
     rename: (name) => {
       change({ name });
     },
-    putFiles: ({ files, photos }) => {
-      change({ files, photos });
+    putFiles: (own) => {
+      change(own);
     },
     undo: () => {
       history(undo);
@@ -191,7 +197,7 @@ export function createBench(): BenchStore {
       if (kept !== undefined) {
         keptPhotos = await readPhotosKept(kept.id, kept.photos);
         const history = begin(kept.text, kept.past);
-        $visit.set({ ...visit, history, files: kept.files, photos: keptPhotos });
+        $visit.set({ ...visit, history, files: kept.files, photos: keptPhotos, taking: kept.taking });
       }
       $keeping.set('kept');
     },
