@@ -17,6 +17,7 @@ import { KeepingLine } from './KeepingLine.tsx';
 import type { PackFiles } from './make-pack-here.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
+import { PhotosPanel } from './photos/PhotosPanel.tsx';
 import type { Offer, Offers } from './protocol.ts';
 import { readTextFile } from './read-text-file.ts';
 import { ShelfList } from './ShelfList.tsx';
@@ -143,6 +144,7 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
             putOwn({ files: all, photos });
           }}
         />
+        <PhotosPanel bench={bench} checker={checker} site={siteIn(read)} />
         {opened !== null && (
           <DraftPanel
             checker={checker}

@@ -31,6 +31,8 @@ export interface Checker {
   readonly $finds: ReadableAtom<FindsRead | null>;
   /** Reads a list; what it gives is the number that the answer will carry. */
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
+  /** The files of a site of the content; null where there is none of that name. */
+  readonly site: (site: string) => Promise<OwnFiles | null>;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
 }
 
@@ -45,6 +47,7 @@ export function createChecker(content: string): Checker {
   let isBusy = false;
   let next: CheckAsk | null = null;
   const $finds = atom<FindsRead | null>(null);
+  const sites = new Map<number, (site: OwnFiles | null) => void>();
   const drafts = new Map<number, (drafted: Drafted) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
 
@@ -63,6 +66,9 @@ export function createChecker(content: string): Checker {
     else if (data.answer === 'failed') $failed.set(data.because);
     else if (data.answer === 'finds-in') {
       if (data.number === lastFinds) $finds.set(data);
+    } else if (data.answer === 'site') {
+      sites.get(data.number)?.(data.site);
+      sites.delete(data.number);
     } else if (data.answer === 'drafted') {
       drafts.get(data.number)?.(data);
       drafts.delete(data.number);
@@ -107,6 +113,12 @@ export function createChecker(content: string): Checker {
       post({ ask: 'finds-in', number, ...wanted });
       return number;
     },
+    site: (site) =>
+      new Promise((answer) => {
+        number += 1;
+        sites.set(number, answer);
+        post({ ask: 'site', number, site });
+      }),
     draft: (wanted) =>
       new Promise((answer) => {
         number += 1;

@@ -54,7 +54,7 @@ export interface Offer {
 export interface Offers {
   readonly sites: readonly (Offer & {
     readonly pits: readonly Offer[];
-    readonly finds: readonly Offer[];
+    readonly finds: readonly (Offer & { readonly lengthMm: number })[];
     /** A block of each kind to begin from, as it stands in a file. */
     readonly starters: Readonly<Record<string, string>>;
   })[];
@@ -99,6 +99,20 @@ export interface FindsRead {
   readonly site: string;
 }
 
+/** All files that belong to a site, so that they can be made the lead's own. */
+export interface SiteAsk {
+  readonly ask: 'site';
+  readonly number: number;
+  readonly site: string;
+}
+
+export interface SiteRead {
+  readonly answer: 'site';
+  readonly number: number;
+  /** Null where the content has no such site. */
+  readonly site: OwnFiles | null;
+}
+
 export interface DraftAsk {
   readonly ask: 'draft';
   readonly number: number;
@@ -127,5 +141,5 @@ export interface Failed {
   readonly because: string;
 }
 
-export type Ask = CheckAsk | FindsAsk | DraftAsk | OpenAsk;
-export type Answer = Checked | Opened | FindsRead | Drafted | Failed;
+export type Ask = CheckAsk | FindsAsk | SiteAsk | DraftAsk | OpenAsk;
+export type Answer = Checked | Opened | FindsRead | SiteRead | Drafted | Failed;

@@ -1,4 +1,4 @@
-import type { OwnFiles } from '../../shared/bench/index.ts';
+import { siteOf, type OwnFiles } from '../../shared/bench/index.ts';
 import { addUp, bandPlan, checkLesson, claimLines, type Plan } from '../../shared/compile/index.ts';
 import { draftVisit } from '../../shared/drafting/index.ts';
 import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
@@ -115,6 +115,12 @@ async function answer(ask: Ask): Promise<void> {
       return check(ask);
     case 'finds-in':
       findsIn(ask);
+      return undefined;
+    case 'site':
+      if (content !== null) {
+        const site = siteOf(content.files, photosOf(content), ask.site);
+        say({ answer: 'site', number: ask.number, site });
+      }
       return undefined;
     case 'draft':
       draft(ask);
