@@ -13,7 +13,9 @@ export const benchPhotos = {
   dropHere: 'or drop pictures here',
   takingIn: 'Looking at {name} …',
   takingInMore: 'Looking at {name}; {count} to go …',
-  takenIn: '{name} is ready: {width} by {height} points, {kilobytes} kB.',
+  ready: '{name} is ready. {about}',
+  notTakenIn: '{name} is not taken in: see why below.',
+  takenIn: '{width} by {height} points, {kilobytes} kB; the file has {was} kB.',
   refusedTitle: 'Not taken in',
   refused:
     '{name}: expected {expected}; received {received}. To mend it, {mend}. The file itself is left as it is, and nothing else is lost.',

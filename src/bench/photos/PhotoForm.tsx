@@ -51,8 +51,15 @@ export function PhotoForm(props: Props) {
     setDraft({ ...draft, ...part });
   };
   const known = sites.some(({ value }) => value === usual.site) ? usual.site : (sites[0]?.value ?? '');
-  const said: PhotoSaid = { ...draft, site: draft.site ?? known, credit: draft.credit ?? usual.credit };
-  const find = sites.find(({ value }) => value === said.site)?.finds.find(({ value }) => value === said.find);
+  const site = draft.site ?? known;
+  const find = sites.find(({ value }) => value === site)?.finds.find(({ value }) => value === draft.find);
+  const said: PhotoSaid = {
+    ...draft,
+    site,
+    // A find of another site is none here.
+    find: find?.value ?? '',
+    credit: draft.credit ?? usual.credit,
+  };
   const missing = isTried ? missingIn(said) : [];
   const told = find === undefined ? null : tellsWhat(said.shows, find.means);
   const has = photographed(said.site);
@@ -78,25 +85,14 @@ export function PhotoForm(props: Props) {
       <h3 id={`${id}-title`}>{title}</h3>
       {about !== '' && <p class="small quiet">{about}</p>}
       <div class="photo-sides">
-        <div class="photo-side">
-          <LengthOver
-            picture={picture}
-            bar={said.bar}
-            setBar={(bar) => {
-              change({ bar });
-            }}
-            describedBy={`${id}-bar`}
-          />
-          {find !== undefined && said.bar !== null && (
-            <PhotoPreview
-              picture={picture}
-              shows={said.shows}
-              credit={said.credit}
-              lengthPx={lengthPx}
-              findLengthMm={find.lengthMm}
-            />
-          )}
-        </div>
+        <LengthOver
+          picture={picture}
+          bar={said.bar}
+          setBar={(bar) => {
+            change({ bar });
+          }}
+          describedBy={`${id}-bar`}
+        />
         <div class="photo-fields">
           <FindChoice
             id={id}
@@ -149,13 +145,22 @@ export function PhotoForm(props: Props) {
             />
             {words.bar}
           </label>
-          <p class="small quiet" id={`${id}-bar`}>
+          <p class="small quiet photo-hint" id={`${id}-bar`}>
             {said.bar === null
-              ? ''
+              ? null
               : find === undefined
                 ? words.barHintNone
                 : say(words.barHint, { find: find.value, length: find.lengthMm })}
           </p>
+          {find !== undefined && (
+            <PhotoPreview
+              picture={picture}
+              shows={said.shows}
+              credit={said.credit}
+              lengthPx={lengthPx}
+              findLengthMm={find.lengthMm}
+            />
+          )}
         </div>
       </div>
       <p role="alert" class="photo-missing">

@@ -1,12 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
-import {
-  findInName,
-  ownPhotos,
-  takeOutPhoto,
-  type OwnPhoto,
-  type PhotoToPut,
-} from '../../../shared/bench/index.ts';
+import { ownPhotos, takeOutPhoto, type OwnPhoto, type PhotoToPut } from '../../../shared/bench/index.ts';
 import { barLength, firstBar } from '../../../shared/photo/index.ts';
 import { benchPhotos as words } from '../../../shared/words/en/bench-photos.ts';
 import { say } from '../../../shared/words/index.ts';
@@ -21,6 +15,7 @@ import { putInVisit } from './put-in-visit.ts';
 import { RefusedList } from './RefusedList.tsx';
 import { TakeIn } from './TakeIn.tsx';
 import { useTaking } from './use-taking.ts';
+import { WaitingPictures } from './WaitingPictures.tsx';
 
 interface Props {
   readonly bench: BenchStore;
@@ -73,8 +68,6 @@ export function PhotosPanel({ bench, checker, site }: Props) {
   const usual = { site, credit: photos.at(-1)?.credit ?? '' };
   const photographed = (of: string): ReadonlySet<string> =>
     new Set(photos.filter((photo) => photo.site === of).map(({ find }) => find));
-  const findsOf = (of: string): readonly string[] =>
-    (sites.find(({ value }) => value === of) ?? sites[0])?.finds.map(({ value }) => value) ?? [];
 
   const tell = (sentence: string): void => {
     taking.tell(sentence);
@@ -193,43 +186,23 @@ export function PhotosPanel({ bench, checker, site }: Props) {
           status.current?.focus();
         }}
       />
-      {visit !== null && taking.waiting.length > 0 && (
-        <h2>{say(words.waitingTitle, { count: taking.waiting.length })}</h2>
+      {visit !== null && (
+        <WaitingPictures
+          waiting={taking.waiting}
+          sites={sites}
+          usual={usual}
+          photographed={photographed}
+          put={({ id, taken: { bytes } }, said) =>
+            put(toPut(said, bytes, null), () => {
+              taking.drop(id);
+            })
+          }
+          leave={({ id, name }) => {
+            taking.drop(id);
+            tell(say(words.left, { name }));
+          }}
+        />
       )}
-      {visit !== null &&
-        taking.waiting.map(({ id, name, about, taken: { bytes } }) => {
-          const picture = pictureShown(bytes);
-          return (
-            picture !== null && (
-              <PhotoForm
-                key={id}
-                title={name}
-                about={about}
-                picture={picture}
-                begin={{
-                  site: null,
-                  find: findInName(name, findsOf(site)) ?? '',
-                  shows: '',
-                  credit: null,
-                  bar: null,
-                }}
-                sites={sites}
-                usual={usual}
-                photographed={photographed}
-                of={null}
-                put={(said) =>
-                  put(toPut(said, bytes, null), () => {
-                    taking.drop(id);
-                  })
-                }
-                leave={() => {
-                  taking.drop(id);
-                  tell(say(words.left, { name }));
-                }}
-              />
-            )
-          );
-        })}
       {visit !== null && (
         <PhotosList
           photos={photos}

@@ -8,7 +8,7 @@ interface Props {
 /** Two ways to a picture that every device has: its files, and its camera. */
 export function TakeIn({ take, isDropped }: Props) {
   const input = (label: string, isCamera: boolean) => (
-    <label class="press file-choice">
+    <label class="press file-choice" data-camera={isCamera ? '' : undefined}>
       {label}
       <input
         type="file"

@@ -1,14 +1,14 @@
 import { MOST_FILE_BYTES, MOST_PHOTO_BYTES, type Carried } from '../../../shared/photo/index.ts';
 import { benchPhotos as words } from '../../../shared/words/en/bench-photos.ts';
 import { photoWords } from '../../../shared/words/en/photo-problems.ts';
-import { say } from '../../../shared/words/index.ts';
+import { say, tellNumber } from '../../../shared/words/index.ts';
 import type { PictureRefusal, PictureTaken } from './picture-taken.ts';
 
 const KILOBYTE = 1000;
 const MEGABYTE = 1_000_000;
 
-/** Bytes as whole kilobytes, rounded up. */
-export const kilobytes = (bytes: number): number => Math.ceil(bytes / KILOBYTE);
+/** Bytes in whole kilobytes, rounded up. @example kilobytes(2_000_000) // '2,000' */
+export const kilobytes = (bytes: number): string => tellNumber(Math.ceil(bytes / KILOBYTE), 9);
 
 const TOLD = {
   place: words.toldPlace,
@@ -27,9 +27,14 @@ export function tellCarried(carried: readonly Carried[] | null): string {
   return say(words.carried, { told: new Intl.ListFormat('en').format(told) });
 }
 
-/** That a picture is ready, with its size, and what its file told. */
-export const tellTaken = (name: string, { widthPx, heightPx, bytes, carried }: PictureTaken): string =>
-  `${say(words.takenIn, { name, width: widthPx, height: heightPx, kilobytes: kilobytes(bytes.length) })} ${tellCarried(carried)}`;
+/** What a file has become: its size, and that what it told is left out. */
+export const tellTaken = (wasBytes: number, { widthPx, heightPx, bytes, carried }: PictureTaken): string =>
+  `${say(words.takenIn, {
+    width: widthPx,
+    height: heightPx,
+    kilobytes: kilobytes(bytes.length),
+    was: kilobytes(wasBytes),
+  })} ${tellCarried(carried)}`;
 
 /** Why a file is not taken in: its name, what was expected, what was received, and how to mend it. */
 export function tellRefused(name: string, sizeBytes: number, refusal: PictureRefusal): string {

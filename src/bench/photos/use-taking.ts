@@ -45,11 +45,11 @@ export function useTaking(): Taking {
       const { taken, refusal } = await taker.take(file);
       if (taken === null) {
         setRefused((before) => [...before, tellRefused(file.name, file.size, refusal)]);
-        tell('');
+        tell(say(words.notTakenIn, { name: file.name }));
         return null;
       }
-      const about = tellTaken(file.name, taken);
-      tell(about);
+      const about = tellTaken(file.size, taken);
+      tell(say(words.ready, { name: file.name, about }));
       return { taken, about };
     });
     queue.current = read;
