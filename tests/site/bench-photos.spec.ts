@@ -99,7 +99,7 @@ test('a telephone’s picture stands upright in the page and the pack, and tells
   await page.keyboard.type('Dark grey, pointed at both ends.');
   await page.keyboard.press('Tab');
   await page.keyboard.type('Photograph: invented');
-  await page.keyboard.press('Tab');
+  await form.getByLabel('Show a scale bar with it').focus();
   await page.keyboard.press('Space');
   await expect(form.getByText('The find’s length is 800 of')).toBeVisible();
   await page.getByRole('slider', { name: 'One end of the length' }).focus();
@@ -242,4 +242,30 @@ test('what is no picture for a lesson is refused in words, and the rest is taken
   await expect
     .poll(() => names.toSorted())
     .toEqual(['wendle-marsh-P3-127.jpg', 'wendle-marsh.finds.csv', 'wendle-marsh.yaml']);
+
+  // A browser may throw bytes away: that is said, and the picture is chosen again.
+  await kept(page);
+  await page.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        const asked = indexedDB.open('pitlore-bench-photos');
+        asked.addEventListener('success', () => {
+          const store = asked.result.transaction('photos', 'readwrite').objectStore('photos');
+          store.clear().addEventListener('success', () => {
+            asked.result.close();
+            done();
+          });
+        });
+      }),
+  );
+  await page.reload();
+  await page.getByText('Photographs', { exact: true }).click();
+  await expect(row(page, 'P3-127')).toContainText('no longer on this device');
+  await expect(page.locator('.photo-problems')).toContainText('no file "wendle-marsh-P3-127.jpg"');
+  await page
+    .getByLabel('Choose it again')
+    .setInputFiles({ name: 'grey.jpg', mimeType: 'image/jpeg', buffer: small });
+  await page.getByRole('button', { name: 'Keep the change' }).click();
+  await expect(row(page, 'P3-127').locator('img')).toHaveAttribute('width', '400');
+  await expect(page.locator('.photo-problems')).toHaveCount(0);
 });

@@ -62,8 +62,9 @@ export function PhotoForm(props: Props) {
   };
   const missing = isTried ? missingIn(said) : [];
   const told = find === undefined ? null : tellsWhat(said.shows, find.means);
-  const has = photographed(said.site);
-  const isOther = of === null || of.site !== said.site || of.find !== said.find;
+  const has = new Set(photographed(site));
+  // What stands under this very find is what is being changed.
+  if (of?.site === site) has.delete(of.find);
   const lengthPx = said.bar === null ? null : barLength(said.bar);
   const go = async (): Promise<void> => {
     const lacking = missingIn(said)[0];
@@ -85,14 +86,34 @@ export function PhotoForm(props: Props) {
       <h3 id={`${id}-title`}>{title}</h3>
       {about !== '' && <p class="small quiet">{about}</p>}
       <div class="photo-sides">
-        <LengthOver
-          picture={picture}
-          bar={said.bar}
-          setBar={(bar) => {
-            change({ bar });
-          }}
-          describedBy={`${id}-bar`}
-        />
+        <div class="photo-side">
+          <label class="photo-tick">
+            <input
+              type="checkbox"
+              checked={said.bar !== null}
+              onChange={({ currentTarget }) => {
+                const first = firstBar(picture.widthPx, picture.heightPx, null);
+                change({ bar: currentTarget.checked ? first : null });
+              }}
+            />
+            {words.bar}
+          </label>
+          <LengthOver
+            picture={picture}
+            bar={said.bar}
+            setBar={(bar) => {
+              change({ bar });
+            }}
+            describedBy={`${id}-bar`}
+          />
+          <p class="small quiet photo-hint" id={`${id}-bar`}>
+            {said.bar === null
+              ? null
+              : find === undefined
+                ? words.barHintNone
+                : say(words.barHint, { find: find.value, length: find.lengthMm })}
+          </p>
+        </div>
         <div class="photo-fields">
           <FindChoice
             id={id}
@@ -108,7 +129,7 @@ export function PhotoForm(props: Props) {
               change({ find });
             }}
           />
-          {isOther && has.has(said.find) && <p class="small">{say(words.replaces, { find: said.find })}</p>}
+          {has.has(said.find) && <p class="small">{say(words.replaces, { find: said.find })}</p>}
           <WordsField
             id={`${id}-shows`}
             label={words.shows}
@@ -134,24 +155,6 @@ export function PhotoForm(props: Props) {
               change({ credit });
             }}
           />
-          <label class="photo-tick">
-            <input
-              type="checkbox"
-              checked={said.bar !== null}
-              onChange={({ currentTarget }) => {
-                const first = firstBar(picture.widthPx, picture.heightPx, null);
-                change({ bar: currentTarget.checked ? first : null });
-              }}
-            />
-            {words.bar}
-          </label>
-          <p class="small quiet photo-hint" id={`${id}-bar`}>
-            {said.bar === null
-              ? null
-              : find === undefined
-                ? words.barHintNone
-                : say(words.barHint, { find: find.value, length: find.lengthMm })}
-          </p>
           {find !== undefined && (
             <PhotoPreview
               picture={picture}

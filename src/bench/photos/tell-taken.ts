@@ -6,9 +6,11 @@ import type { PictureRefusal, PictureTaken } from './picture-taken.ts';
 
 const KILOBYTE = 1000;
 const MEGABYTE = 1_000_000;
+/** Digits enough to round nothing. */
+const EXACT = 15;
 
 /** Bytes in whole kilobytes, rounded up. @example kilobytes(2_000_000) // '2,000' */
-export const kilobytes = (bytes: number): string => tellNumber(Math.ceil(bytes / KILOBYTE), 9);
+export const kilobytes = (bytes: number): string => tellNumber(Math.ceil(bytes / KILOBYTE), EXACT);
 
 const TOLD = {
   place: words.toldPlace,
@@ -30,8 +32,8 @@ export function tellCarried(carried: readonly Carried[] | null): string {
 /** What a file has become: its size, and that what it told is left out. */
 export const tellTaken = (wasBytes: number, { widthPx, heightPx, bytes, carried }: PictureTaken): string =>
   `${say(words.takenIn, {
-    width: widthPx,
-    height: heightPx,
+    width: tellNumber(widthPx, EXACT),
+    height: tellNumber(heightPx, EXACT),
     kilobytes: kilobytes(bytes.length),
     was: kilobytes(wasBytes),
   })} ${tellCarried(carried)}`;
