@@ -14,6 +14,7 @@ import type { Answer, Ask, CheckAsk, DraftAsk, FindsAsk, PackPart } from './prot
 const FRAMEWORKS = ['england-visits'];
 
 let content: BenchContent | null = null;
+let fetching: Promise<BenchContent> | null = null;
 let library: Library | null = null;
 let readFrom: readonly ContentFile[] | null = null;
 let ownPhotos: PhotoFiles = new Map();
@@ -75,14 +76,21 @@ async function check(ask: CheckAsk): Promise<void> {
   });
 }
 
+async function fetchContent(address: string): Promise<BenchContent> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address}: ${response.status}`);
+  // Written by src/pages/bench/content.json.ts of the same build.
+  return (await response.json()) as BenchContent;
+}
+
 async function open(address: string, { files: own, photos }: OwnFiles): Promise<void> {
+  // Asked again while the first answer is on its way, both wait for that one: the later ask has the last word.
+  fetching ??= fetchContent(address);
+  content = await fetching.catch((error: unknown) => {
+    fetching = null;
+    throw error;
+  });
   ownPhotos = photos;
-  if (content === null) {
-    const response = await fetch(address);
-    if (!response.ok) throw new Error(`${address}: ${response.status}`);
-    // Written by src/pages/bench/content.json.ts of the same build.
-    content = (await response.json()) as BenchContent;
-  }
   const { library: read, problems } = libraryWith(content, own);
   const isOwn = new Set(own.map(({ file }) => file));
   say({

@@ -71,7 +71,8 @@ const keptPictures = (page: Page): Promise<readonly { readonly key: string; read
       });
     const [keys, values] = await Promise.all([all(store.getAllKeys()), all(store.getAll())]);
     opened.close();
-    return keys.map((key, index) => ({ key: String(key), bytes: [...(values[index] as Uint8Array)] }));
+    // Keys are texts, "visit/name".
+    return keys.map((key, index) => ({ key: key as string, bytes: [...(values[index] as Uint8Array)] }));
   });
 
 test('a telephone’s picture stands upright in the page and the pack, and tells nothing', async ({
@@ -261,7 +262,9 @@ test('what is no picture for a lesson is refused in words, and the rest is taken
   await page.reload();
   await page.getByText('Photographs', { exact: true }).click();
   await expect(row(page, 'P3-127')).toContainText('no longer on this device');
-  await expect(page.locator('.photo-problems')).toContainText('no file "wendle-marsh-P3-127.jpg"');
+  await expect(page.locator('.photo-problems')).toContainText('no file "wendle-marsh-P3-127.jpg"', {
+    timeout: 30_000,
+  });
   await page
     .getByLabel('Choose it again')
     .setInputFiles({ name: 'grey.jpg', mimeType: 'image/jpeg', buffer: small });
