@@ -6,6 +6,7 @@ export { begin, keptPast, redo, undo, write, type History } from './history.ts';
 export { KEPT_VERSION, readKept, type KeptVisit, type ReadKept } from './kept-visit.ts';
 export { NO_FILES, type OwnFiles } from './own-files.ts';
 export {
+  carryPhotos,
   ownPhotos,
   photosWeight,
   putPhoto,

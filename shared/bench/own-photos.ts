@@ -105,3 +105,20 @@ export function putPhoto(own: OwnFiles, photo: PhotoToPut): PutPhoto {
   const freed = old === undefined || old.file === name ? [] : [old.file];
   return { own: { files, photos: withoutUnused({ files, photos }, freed) } };
 }
+
+/**
+ * Own files after some were written anew, with what was said of photographs carried over into site files that lost it: no
+ * picture is lost because its finds were taken again.
+ *
+ * @param before The own files as they were.
+ */
+export function carryPhotos(before: OwnFiles, after: OwnFiles): OwnFiles {
+  let files = after.files;
+  for (const { site, bytes: _bytes, ...row } of ownPhotos(before)) {
+    const file = siteFileOf(files, site);
+    if (file === null || photoRows(file.text).some(({ find }) => find === row.find)) continue;
+    const text = setPhotoRow(file.text, row);
+    if (text !== null) files = withText(files, file.path, text);
+  }
+  return { ...after, files };
+}

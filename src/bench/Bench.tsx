@@ -1,6 +1,6 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
+import { carryPhotos, NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
@@ -141,7 +141,7 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
           take={(_, taken) => {
             const paths = new Set(taken.map(({ path }) => path));
             const all = [...files.filter(({ path }) => !paths.has(path)), ...taken];
-            putOwn({ files: all, photos });
+            putOwn(carryPhotos(own, { files: all, photos }));
           }}
         />
         <PhotosPanel bench={bench} checker={checker} site={siteIn(read)} />

@@ -14,7 +14,7 @@ const PLACE = 'where it lay in the marsh';
 
 /** A large picture as a telephone writes it: lying on its side, with a mark to turn it, and telling of place, device and time. */
 async function fromTelephone(): Promise<Buffer> {
-  const upright = await (await drawnFlint(2400, 1800)).png().toBuffer();
+  const upright = await (await drawnFlint(1600, 1200)).png().toBuffer();
   return sharp(upright)
     .rotate(270)
     .withExif({
@@ -211,9 +211,15 @@ test('what is no picture for a lesson is refused in words, and the rest is taken
   await put('Grey.');
   await expect(row(page, 'P3-127')).toContainText('Shows: Grey.');
   const red = await (await drawnFlint(300, 400)).tint('#a33').jpeg().toBuffer();
-  await page
-    .getByLabel('Choose pictures')
-    .setInputFiles({ name: 'red.jpg', mimeType: 'image/jpeg', buffer: red });
+  const dropped = await page.evaluateHandle(
+    (bytes) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([new Uint8Array(bytes)], 'red.jpg', { type: 'image/jpeg' }));
+      return transfer;
+    },
+    [...red],
+  );
+  await page.locator('.photos').dispatchEvent('drop', { dataTransfer: dropped });
   await expect(page.locator('.photo-form h3')).toHaveText('red.jpg');
   await put('Red.');
   await expect(row(page, 'P3-127')).toContainText('Shows: Red.');
@@ -226,8 +232,23 @@ test('what is no picture for a lesson is refused in words, and the rest is taken
     buffer: small,
   });
   await expect(page.locator('.photo-over img')).toHaveAttribute('width', '400');
+  // The mouse takes one end of the length half across the picture.
+  await page.getByLabel('Show a scale bar with it').check();
+  await expect(page.getByText('The find’s length is 320 of')).toBeVisible();
+  const ring = page.getByRole('slider', { name: 'The other end of the length' });
+  await ring.scrollIntoViewIfNeeded();
+  const [at, picture] = [await ring.boundingBox(), await page.locator('.photo-over').boundingBox()];
+  if (at === null || picture === null) throw new Error('nothing to drag');
+  const [x, y] = [at.x + at.width / 2, at.y + at.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - picture.width / 4, y, { steps: 3 });
+  await page.mouse.move(x - picture.width / 2, y, { steps: 3 });
+  await page.mouse.up();
+  await expect(page.getByText(/The find’s length is (119|120|121) of/)).toBeVisible();
   await page.getByRole('button', { name: 'Keep the change' }).click();
   await expect(row(page, 'P3-127')).toContainText('Shows: Dark red.');
+  await expect(row(page, 'P3-127')).toContainText('with a scale bar');
   await kept(page);
   expect((await keptPictures(page)).length).toBe(1);
   await page.getByRole('button', { name: 'Take out the photograph of P3-127' }).click();

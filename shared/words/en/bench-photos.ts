@@ -85,6 +85,8 @@ export const benchPhotos = {
   barFirst: 'One end of the length',
   barSecond: 'The other end of the length',
   barPlace: '{x} across, {y} down',
+  barLengthKnown:
+    'The find’s length is {points} of the picture’s points, so the whole picture shows {width} mm from side to side.',
   barLength: 'The find’s length is {points} of the picture’s points.',
 
   // What is in the visit

@@ -7,6 +7,8 @@ import type { PictureShown } from './address-of.ts';
 interface Props {
   readonly picture: PictureShown;
   readonly bar: LengthBar | null;
+  /** What the record says; null where no find is chosen yet. */
+  readonly findLengthMm: number | null;
   readonly setBar: (bar: LengthBar) => void;
   readonly describedBy: string;
 }
@@ -22,8 +24,16 @@ const STEP_SHARE = 0.01;
 
 const part = (value: number, whole: number): string => `${(value / whole) * 100}%`;
 
+/** How long the bar is; with the find's own length, what the whole picture shows: so that a wrong end is noticed. */
+function tellLength(bar: LengthBar, widthPx: number, findLengthMm: number | null): string {
+  const points = barLength(bar);
+  if (findLengthMm === null) return say(words.barLength, { points });
+  const width = Math.round((widthPx * findLengthMm) / points);
+  return say(words.barLengthKnown, { points, width });
+}
+
 /** A picture with a bar over it, whose two ends are dragged, or moved by arrow keys, to the ends of the find. */
-export function LengthOver({ picture, bar, setBar, describedBy }: Props) {
+export function LengthOver({ picture, bar, findLengthMm, setBar, describedBy }: Props) {
   const over = useRef<HTMLDivElement>(null);
   /** From the pointer to the middle of the ring it holds, in picture points. */
   const hold = useRef<Spot | null>(null);
@@ -90,7 +100,7 @@ export function LengthOver({ picture, bar, setBar, describedBy }: Props) {
           </>
         )}
       </div>
-      {bar !== null && <p class="small">{say(words.barLength, { points: barLength(bar) })}</p>}
+      {bar !== null && <p class="small">{tellLength(bar, widthPx, findLengthMm)}</p>}
     </div>
   );
 }

@@ -101,6 +101,7 @@ export function PhotoForm(props: Props) {
           <LengthOver
             picture={picture}
             bar={said.bar}
+            findLengthMm={find?.lengthMm ?? null}
             setBar={(bar) => {
               change({ bar });
             }}

@@ -4,6 +4,7 @@ import sharp from 'sharp';
 import { beforeAll, describe, expect, test } from 'vitest';
 import {
   addSite,
+  carryPhotos,
   NO_FILES,
   ownPhotos,
   photosWeight,
@@ -209,5 +210,13 @@ photos:
     expect(weight).toBeGreaterThan(MOST_PHOTOS_BYTES - MOST_PHOTO_BYTES);
     expect(putPhoto(full, photo({ bytes: heavy() }))).toEqual({ own: null, fault: 'too-heavy' });
     expect(putPhoto(full, photo({ find: 'P1-1', bytes: heavy() })).own).not.toBeNull();
+  });
+
+  test('is carried over where its site file is written anew, and nowhere twice', () => {
+    const before = put(marsh(), photo(), photo({ find: 'P7-165', bytes: red }));
+    const again = { ...marsh(), photos: before.photos };
+    expect(carryPhotos(before, again)).toEqual(before);
+    expect(carryPhotos(before, before)).toEqual(before);
+    expect(carryPhotos(before, NO_FILES)).toEqual(NO_FILES);
   });
 });
