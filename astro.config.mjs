@@ -16,6 +16,14 @@ export default defineConfig({
           transform: (code, id) =>
             id.includes('/pluralize/') ? code.replace("typeof require === 'function' && ", '') : null,
         },
+        {
+          // The solver is served pressed (src/pages/day/highs.wasm.gz.ts); its loader would bring it whole as well.
+          name: 'solver-served-pressed',
+          transform: (code, id) =>
+            id.includes('/highs/build/')
+              ? code.replace('new URL("highs.wasm",import.meta.url).href', '""')
+              : null,
+        },
       ],
     },
     resolve: {

@@ -10,6 +10,7 @@ import {
   type Lesson,
   type LessonBlock,
   type Problem,
+  type ReadYaml,
 } from '../lesson/index.ts';
 import { reaches, type ActivityFacts, type JudgedClaim, type LessonFacts } from '../curriculum/index.ts';
 import type { Library, Site } from '../library/library.ts';
@@ -125,9 +126,16 @@ function lengthFaults(activity: Activity, lesson: Lesson, library: Library): rea
  *
  * @param file The name problems carry.
  * @param seed Deals the finds; another seed, another order.
+ * @param readRun Reads its YAML, as `rememberYaml` gives it; the same problems and plan come of it.
  */
-export function compileLesson(file: string, text: string, library: Library, seed: string): CompiledLesson {
-  const lesson = readLesson(file, text, blockSchemas);
+export function compileLesson(
+  file: string,
+  text: string,
+  library: Library,
+  seed: string,
+  readRun?: ReadYaml,
+): CompiledLesson {
+  const lesson = readLesson(file, text, blockSchemas, readRun);
   const { head, source } = lesson;
   const problems: Problem[] = [...lesson.problems];
   const site = library.sites.find(({ id }) => id === head?.site);

@@ -18,4 +18,5 @@ export {
   type ProblemCode,
 } from './problem.ts';
 export { readYaml } from './read-yaml.ts';
+export { rememberYaml, type ReadYaml } from './remember-yaml.ts';
 export { shape } from './shape-faults.ts';

@@ -9,6 +9,7 @@ import { lineMap } from './point.ts';
 import { byPlace, type Problem } from './problem.ts';
 import { readBody, type RawBlock } from './read-body.ts';
 import { readYaml } from './read-yaml.ts';
+import type { ReadYaml } from './remember-yaml.ts';
 import { shape } from './shape-faults.ts';
 
 /** An activity block that fits its kind's schema, with the way from its keys to their places in the file. */
@@ -47,8 +48,14 @@ const nothing: Locate = () => ({ from: 0, to: 0 });
  * in the whole file and a mend. Never throws.
  *
  * @param kinds The schema of each kind, by the name that stands after the back-ticks.
+ * @param readRun Reads its YAML: one that remembers spares a lesson that is being typed most of it.
  */
-export function readLesson(file: string, given: string, kinds: Readonly<Record<string, z.ZodType>>): Lesson {
+export function readLesson(
+  file: string,
+  given: string,
+  kinds: Readonly<Record<string, z.ZodType>>,
+  readRun: ReadYaml = readYaml,
+): Lesson {
   const shift = given.startsWith('\uFEFF') ? 1 : 0;
   const text = given.slice(shift);
   const source: SourceText = { file, lines: lineMap(text.slice(0, LONGEST_LESSON)), shift };
@@ -89,7 +96,7 @@ export function readLesson(file: string, given: string, kinds: Readonly<Record<s
   }
 
   const readPart = <Data>(yaml: string, toFile: (offset: number) => number, schema: z.ZodType<Data>) => {
-    const read = readYaml(yaml, MOST_MARKS);
+    const read = readRun(yaml, MOST_MARKS);
     const locate: Locate = (path, atKey) => {
       const span = read.locate(path, atKey);
       return { from: toFile(span.from), to: toFile(span.to) };

@@ -1,16 +1,17 @@
 import { useState } from 'preact/hooks';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import { starterLesson } from '../../shared/words/en/command.ts';
 import type { SiteLesson } from './content.ts';
 
 interface Props {
   readonly lessons: readonly SiteLesson[];
   readonly begin: (name: string, text: string) => void;
-  readonly openFile: (file: File) => void;
+  readonly open: (files: readonly File[]) => void;
 }
 
 /** Begin a visit from a short lesson or from one of the site's, or open a file. */
-export function BeginVisit({ lessons, begin, openFile }: Props) {
+export function BeginVisit({ lessons, begin, open }: Props) {
   const [name, setName] = useState('');
   const [from, setFrom] = useState('');
   const go = (event: Event): void => {
@@ -61,15 +62,20 @@ export function BeginVisit({ lessons, begin, openFile }: Props) {
         {words.openFile}
         <input
           type="file"
-          accept=".md,.markdown,.txt,text/markdown,text/plain"
+          multiple
+          accept=".md,.markdown,.txt,.zip,text/markdown,text/plain,application/zip"
+          aria-describedby="open-how"
           class="unseen"
           onChange={({ currentTarget }) => {
-            const file = currentTarget.files?.[0];
+            const files = [...(currentTarget.files ?? [])];
             currentTarget.value = '';
-            if (file !== undefined) openFile(file);
+            open(files);
           }}
         />
       </label>
+      <p id="open-how" class="begin-how small quiet">
+        {benchCarry.openHow} <span class="open-drop">{benchCarry.openDrop}</span>
+      </p>
     </div>
   );
 }

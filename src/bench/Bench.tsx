@@ -2,6 +2,7 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { carryPhotos, NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
@@ -19,11 +20,13 @@ import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
 import { PhotosPanel } from './photos/PhotosPanel.tsx';
 import type { Offer, Offers } from './protocol.ts';
-import { readTextFile } from './read-text-file.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
 import { stepsDone } from './steps-done.ts';
 import { TenSteps } from './TenSteps.tsx';
+import { ToldLine } from './ToldLine.tsx';
+import { useCarrying } from './use-carrying.ts';
+import { useDrop } from './use-drop.ts';
 
 export interface BenchProps {
   readonly fields: LessonFields;
@@ -31,6 +34,8 @@ export interface BenchProps {
   readonly content: string;
   readonly files: PackFiles & { readonly preview: string };
   readonly help: string;
+  /** Where the Day sheet is. */
+  readonly day: string;
 }
 
 const titleIn = (text: string): string => {
@@ -51,10 +56,12 @@ const siteIn = ({ head }: Outline): string => {
 };
 
 /** The Bench: a shelf of visits, and the one that is being built. */
-export function Bench({ fields, content, files: served, help }: BenchProps) {
+export function Bench({ fields, content, files: served, help, day }: BenchProps) {
   const [bench] = useState(createBench);
   const [checker] = useState(() => createChecker(content));
   const [told, tell] = useState('');
+  const carrying = useCarrying(bench);
+  const isOver = useDrop(carrying.open);
   const [caret, setCaret] = useState<Caret | null>(null);
   const visit = useStore(bench.$visit);
   const lastRead = useRef<Outline | null>(null);
@@ -104,11 +111,6 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
     if (visit === null) setLoose(all);
     else bench.putFiles(all);
   };
-  const openFile = async (file: File): Promise<void> => {
-    const text = await readTextFile(file);
-    if (text === null) tell(say(words.openFileUnfit, { name: file.name }));
-    else await bench.begin(slug(file.name.replace(/\.[^.]*$/, '')) || 'lesson', text);
-  };
   return (
     <div class="lead">
       {failed !== null && (
@@ -126,13 +128,14 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
           <BeginVisit
             lessons={opened?.lessons ?? []}
             begin={(name, text) => void bench.begin(slug(name) || 'lesson', text)}
-            openFile={(file) => void openFile(file)}
+            open={carrying.open}
           />
           <ShelfList
             shelf={shelf}
             openId={visit?.id ?? null}
             open={(kept) => void bench.open(kept)}
             drop={(id) => void bench.drop(id)}
+            save={carrying.saveShelf}
           />
         </details>
         <FindsInPanel
@@ -159,6 +162,8 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
           />
         )}
       </div>
+      <ToldLine told={carrying.told} close={carrying.close} />
+      {isOver && <p class="drop-here">{benchCarry.dropHere}</p>}
       {visit !== null && (
         <>
           <KeepingLine
@@ -168,6 +173,9 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
             hasNoShelf={shelf === null}
             tell={tell}
             press={press}
+            save={() => {
+              carrying.saveVisit(visit);
+            }}
           />
           <OnBench
             key={visit.id}
@@ -182,6 +190,7 @@ export function Bench({ fields, content, files: served, help }: BenchProps) {
             isLocked={keeping === 'elsewhere'}
             files={served}
             help={help}
+            day={day}
             offered={offeredFor(opened?.offers ?? null)}
             tell={tell}
             press={press}

@@ -1,4 +1,5 @@
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import type { BenchStore, Keeping, OpenVisit } from '../stores/bench.ts';
 import { saveFile } from './save-file.ts';
@@ -11,10 +12,12 @@ interface Props {
   readonly hasNoShelf: boolean;
   readonly tell: (sentence: string) => void;
   readonly press: (step: StepId) => void;
+  /** Saves the visit with all that belongs to it. */
+  readonly save: () => void;
 }
 
 /** How safe the visit is, one step back and forward, and a file of one's own. */
-export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press }: Props) {
+export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press, save }: Props) {
   const { past, future, text } = visit.history;
   const file = `${visit.name}.md`;
   const state = hasNoShelf && keeping !== 'elsewhere' ? 'refused' : keeping;
@@ -49,9 +52,22 @@ export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press }: 
         >
           {words.redo}
         </button>
+      </span>
+      <span class="lead-acts keeping-save">
         <button
           type="button"
           class="press small"
+          data-weight="main"
+          onClick={() => {
+            save();
+            press('file');
+          }}
+        >
+          {benchCarry.saveVisit}
+        </button>
+        <button
+          type="button"
+          class="form-out small"
           onClick={() => {
             saveFile(file, text, 'text/markdown');
             press('file');
@@ -62,7 +78,7 @@ export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press }: 
         {visit.files.length > 0 && (
           <button
             type="button"
-            class="press small"
+            class="form-out small"
             onClick={() => {
               for (const { path, text: own } of visit.files)
                 saveFile(path.split('/').at(-1) ?? path, own, 'text/plain');

@@ -12,6 +12,7 @@ import type { LessonFields } from './field.ts';
 import { FileText, type Caret } from './FileText.tsx';
 import type { PackFiles } from './make-pack-here.ts';
 import { PagePanel, type PageWanted } from './PagePanel.tsx';
+import { PlanDay } from './PlanDay.tsx';
 import { ProblemsList } from './ProblemsList.tsx';
 import { VisitParts } from './VisitParts.tsx';
 
@@ -27,6 +28,8 @@ interface Props {
   readonly isLocked: boolean;
   readonly files: PackFiles & { readonly preview: string };
   readonly help: string;
+  /** Where the Day sheet is. */
+  readonly day: string;
   readonly offered: (key: string) => string | null;
   readonly tell: (sentence: string) => void;
   readonly press: (step: StepId) => void;
@@ -48,6 +51,7 @@ export function OnBench(props: Props) {
     isLocked,
     files,
     help,
+    day,
     offered,
     tell,
     press,
@@ -134,6 +138,13 @@ export function OnBench(props: Props) {
           canPack={checked?.added !== null && checked?.text === text}
         />
       </section>
+      <PlanDay
+        bench={bench}
+        checker={checker}
+        wants={wants}
+        canPlan={checked?.added !== null && checked?.text === text}
+        day={day}
+      />
     </>
   );
 }

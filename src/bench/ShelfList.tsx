@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { KeptVisit } from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Shelf } from '../stores/bench-shelf.ts';
 
@@ -9,6 +10,7 @@ interface Props {
   readonly openId: string | null;
   readonly open: (visit: KeptVisit) => void;
   readonly drop: (id: string) => void;
+  readonly save: () => void;
 }
 
 const when = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
@@ -19,7 +21,7 @@ function changedAt(changed: string): string {
 }
 
 /** Every visit kept on this device, newest first. Throwing away is asked twice. */
-export function ShelfList({ shelf, openId, open, drop }: Props) {
+export function ShelfList({ shelf, openId, open, drop, save }: Props) {
   const [asked, setAsked] = useState<string | null>(null);
   if (shelf === null || shelf === undefined) return null;
   const { visits, later, unreadable } = shelf;
@@ -77,6 +79,14 @@ export function ShelfList({ shelf, openId, open, drop }: Props) {
           </li>
         ))}
       </ul>
+      {visits.length > 0 && (
+        <p class="shelf-save">
+          <button type="button" class="press small" onClick={save}>
+            {benchCarry.saveShelf}
+          </button>
+          <span class="small quiet">{benchCarry.saveShelfLead}</span>
+        </p>
+      )}
       {later > 0 && <p class="small">{say(words.shelfLater, { count: later })}</p>}
       {unreadable > 0 && <p class="small">{say(words.shelfUnreadable, { count: unreadable })}</p>}
     </>

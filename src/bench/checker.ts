@@ -1,10 +1,13 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import type { OwnFiles } from '../../shared/bench/index.ts';
+import { oneAtATime } from './one-at-a-time.ts';
 import type {
   Answer,
   Ask,
   CheckAsk,
   Checked,
+  DayAsk,
+  DayMade,
   DraftAsk,
   Drafted,
   FindsAsk,
@@ -29,11 +32,13 @@ export interface Checker {
   readonly page: (ask: Omit<CheckAsk, 'ask' | 'number' | 'page'>) => Promise<PackPart | null>;
   /** The newest reading of a finds list; null before the first. */
   readonly $finds: ReadableAtom<FindsRead | null>;
-  /** Reads a list; what it gives is the number that the answer will carry. */
+  /** Reads a list; what it gives is the number that the answer will carry. Of several, only the newest is read next. */
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
   /** The files of a site of the content; null where there is none of that name. */
   readonly site: (site: string) => Promise<OwnFiles | null>;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
+  /** A day file made from a visit; null where an error stands in the way. */
+  readonly day: (ask: Omit<DayAsk, 'ask' | 'number'>) => Promise<DayMade['made']>;
 }
 
 /** @param content Where the site's content is. */
@@ -44,11 +49,10 @@ export function createChecker(content: string): Checker {
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
   let number = 0;
   let lastFinds = 0;
-  let isBusy = false;
-  let next: CheckAsk | null = null;
   const $finds = atom<FindsRead | null>(null);
   const sites = new Map<number, (site: OwnFiles | null) => void>();
   const drafts = new Map<number, (drafted: Drafted) => void>();
+  const days = new Map<number, (made: DayMade['made']) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
 
   const post = (ask: Ask): void => {
@@ -56,11 +60,8 @@ export function createChecker(content: string): Checker {
     // oxlint-disable-next-line unicorn/require-post-message-target-origin
     worker.postMessage(ask);
   };
-  const goOn = (): void => {
-    isBusy = next !== null;
-    if (next !== null) post(next);
-    next = null;
-  };
+  const checks = oneAtATime<CheckAsk>(post);
+  const readings = oneAtATime<FindsAsk>(post);
   worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
     if (data.answer === 'opened') $opened.set(data);
     else if (data.answer === 'failed') $failed.set(data.because);
@@ -72,13 +73,17 @@ export function createChecker(content: string): Checker {
     } else if (data.answer === 'drafted') {
       drafts.get(data.number)?.(data);
       drafts.delete(data.number);
+    } else if (data.answer === 'day') {
+      days.get(data.number)?.(data.made);
+      days.delete(data.number);
     } else {
       const asked = waiting.get(data.number);
       waiting.delete(data.number);
       if (asked === undefined) $checked.set(data);
       else asked(data.page);
     }
-    if (data.answer === 'checked' || data.answer === 'failed') goOn();
+    if (data.answer === 'checked' || data.answer === 'failed') checks.answered();
+    if (data.answer === 'finds-in' || data.answer === 'failed') readings.answered();
   });
   worker.addEventListener('error', ({ message }) => {
     $failed.set(message === '' ? content : message);
@@ -93,12 +98,7 @@ export function createChecker(content: string): Checker {
     },
     check: (wanted) => {
       number += 1;
-      const ask: CheckAsk = { ask: 'check', number, ...wanted };
-      if (isBusy) next = ask;
-      else {
-        isBusy = true;
-        post(ask);
-      }
+      checks.ask({ ask: 'check', number, ...wanted });
     },
     page: (wanted) =>
       new Promise((answer) => {
@@ -110,7 +110,7 @@ export function createChecker(content: string): Checker {
     readFinds: (wanted) => {
       number += 1;
       lastFinds = number;
-      post({ ask: 'finds-in', number, ...wanted });
+      readings.ask({ ask: 'finds-in', number, ...wanted });
       return number;
     },
     site: (site) =>
@@ -124,6 +124,12 @@ export function createChecker(content: string): Checker {
         number += 1;
         drafts.set(number, answer);
         post({ ask: 'draft', number, ...wanted });
+      }),
+    day: (wanted) =>
+      new Promise((answer) => {
+        number += 1;
+        days.set(number, answer);
+        post({ ask: 'day', number, ...wanted });
       }),
   };
 }

@@ -4,6 +4,7 @@ import type { Problem } from '../../shared/lesson/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
 import type { Answers, FindsIn, GuessTold } from '../../shared/finds-in/index.ts';
 import type { DraftRequest } from '../../shared/drafting/index.ts';
+import type { LessonDay } from '../../shared/lesson-day/index.ts';
 import type { LessonView } from '../player/lesson-view.ts';
 import type { SiteLesson } from './content.ts';
 
@@ -135,11 +136,30 @@ export interface Drafted {
   readonly lacking: readonly string[];
 }
 
+/** A visit to be made a day of. */
+export interface DayAsk {
+  readonly ask: 'day';
+  readonly number: number;
+  readonly name: string;
+  readonly text: string;
+  readonly files: readonly ContentFile[];
+  readonly pupils: number;
+  /** Titles of the days that are there already. */
+  readonly taken: readonly string[];
+}
+
+export interface DayMade {
+  readonly answer: 'day';
+  readonly number: number;
+  /** Null where an error stands in the way. */
+  readonly made: LessonDay | null;
+}
+
 /** The library could not be read at all. */
 export interface Failed {
   readonly answer: 'failed';
   readonly because: string;
 }
 
-export type Ask = CheckAsk | FindsAsk | SiteAsk | DraftAsk | OpenAsk;
-export type Answer = Checked | Opened | FindsRead | SiteRead | Drafted | Failed;
+export type Ask = CheckAsk | FindsAsk | SiteAsk | DraftAsk | DayAsk | OpenAsk;
+export type Answer = Checked | Opened | FindsRead | SiteRead | Drafted | DayMade | Failed;

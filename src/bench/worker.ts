@@ -1,6 +1,15 @@
 import { siteOf, type OwnFiles } from '../../shared/bench/index.ts';
-import { addUp, bandPlan, checkLesson, claimLines, type Plan } from '../../shared/compile/index.ts';
+import {
+  addUp,
+  bandPlan,
+  checkLesson,
+  claimLines,
+  compileLesson,
+  type Plan,
+} from '../../shared/compile/index.ts';
 import { draftVisit } from '../../shared/drafting/index.ts';
+import { rememberYaml } from '../../shared/lesson/index.ts';
+import { lessonDay } from '../../shared/lesson-day/index.ts';
 import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
 import { lessonView } from '../packs/lesson-view.ts';
 import { packKey } from '../packs/pack-key.ts';
@@ -8,10 +17,12 @@ import type { BenchContent } from './content.ts';
 import { offersOf } from './offers.ts';
 import { takeFinds } from './take-finds.ts';
 import { tellDraft } from './tell-draft.ts';
-import type { Answer, Ask, CheckAsk, DraftAsk, FindsAsk, PackPart } from './protocol.ts';
+import type { Answer, Ask, CheckAsk, DayAsk, DraftAsk, FindsAsk, PackPart } from './protocol.ts';
 
 // The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
 const FRAMEWORKS = ['england-visits'];
+
+const readRun = rememberYaml();
 
 let content: BenchContent | null = null;
 let fetching: Promise<BenchContent> | null = null;
@@ -60,7 +71,7 @@ async function check(ask: CheckAsk): Promise<void> {
   if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
   if (library === null) return;
   const started = performance.now();
-  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name, readRun);
   const tookMs = performance.now() - started;
   say({
     answer: 'checked',
@@ -115,6 +126,17 @@ function draft(ask: DraftAsk): void {
   say({ answer: 'drafted', number: ask.number, ...tellDraft(draftVisit(library, site, ask.request)) });
 }
 
+/** A day of the visit as it stands, by the same compiler and rules. */
+function day(ask: DayAsk): void {
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const file = `${ask.name}.md`;
+  const { plan } = compileLesson(file, ask.text, library, ask.name);
+  const made = plan === null ? null : lessonDay(library.safety, plan, { ...ask, file });
+  say({ answer: 'day', number: ask.number, made });
+}
+
 async function answer(ask: Ask): Promise<void> {
   switch (ask.ask) {
     case 'open':
@@ -132,6 +154,9 @@ async function answer(ask: Ask): Promise<void> {
       return undefined;
     case 'draft':
       draft(ask);
+      return undefined;
+    case 'day':
+      day(ask);
       return undefined;
     default:
       return ask satisfies never;

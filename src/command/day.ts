@@ -13,6 +13,7 @@ import {
 import { checkDay } from '../../shared/compile/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { dayCommandWords } from '../../shared/words/en/day-command.ts';
+import { dayFromLesson } from './day-from-lesson.ts';
 import { dayJson } from './day-json.ts';
 import { inHandFrom, readWrittenPlan } from './plan-in-hand.ts';
 import { highsSolver } from './highs-solver.ts';
@@ -22,6 +23,9 @@ import { showProblem } from './show-problem.ts';
 
 /** What all of a plan may take where nothing is said. ASM. */
 const SECONDS = '10';
+
+/** What goes with a day made from a lesson: it is written, not planned. */
+const OF_LESSON: readonly string[] = ['from-lesson', 'pupils', 'out'];
 
 function tellDoing(day: Day, doing: Doing): string {
   switch (doing.kind) {
@@ -100,7 +104,7 @@ async function saveCalendar(path: string, day: Day, outcome: DayOutcome, io: Io)
 
 /**
  * `day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics] [--keep PLAN.json [--from HH:MM]]`: who is where in each slot, or why there is no such day. That there is none
- * is an answer, not an error of the command.
+ * is an answer, not an error of the command. `day --from-lesson FILE` writes a day file instead.
  */
 export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
   const { values, positionals } = parseArgs({
@@ -113,10 +117,19 @@ export async function day(argv: readonly string[], io: Io): Promise<ExitCode> {
       ics: { type: 'string' },
       keep: { type: 'string' },
       from: { type: 'string' },
+      'from-lesson': { type: 'string' },
+      pupils: { type: 'string' },
+      out: { type: 'string' },
     },
   });
   const [file, more] = positionals;
-  const { seconds = SECONDS } = values;
+  const { seconds = SECONDS, pupils, out, 'from-lesson': lesson } = values;
+  const isAlone = file === undefined && Object.keys(values).every((key) => OF_LESSON.includes(key));
+  if (lesson !== undefined && isAlone) return dayFromLesson({ file: lesson, pupils, out }, io);
+  if (lesson !== undefined || pupils !== undefined || out !== undefined) {
+    io.complain(dayCommandWords.fromLessonNeeds());
+    return 2;
+  }
   if (file === undefined || more !== undefined) {
     io.complain(dayCommandWords.needs());
     return 2;

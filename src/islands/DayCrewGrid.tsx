@@ -1,6 +1,6 @@
-import { tellClock } from '../../shared/day/index.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Made } from '../stores/day-schema.ts';
+import { DayGridHead } from './DayGridHead.tsx';
 import type { SheetWords } from './day-view.ts';
 
 interface Props {
@@ -15,16 +15,7 @@ export function DayCrewGrid({ words, made: { day, plan } }: Props) {
       <h3 id="day-crew-title">{say(words.crewTitle)}</h3>
       <div class="day-wide" role="region" aria-labelledby="day-crew-title" tabIndex={0}>
         <table class="day-grid">
-          <thead>
-            <tr>
-              <th scope="col">{say(words.adult)}</th>
-              {day.slots.map(({ fromMinute }) => (
-                <th scope="col" key={fromMinute}>
-                  {tellClock(fromMinute)}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <DayGridHead who={words.adult} slots={day.slots} />
           <tbody>
             {day.adults.map(({ id, role }, adult) => (
               <tr key={id}>

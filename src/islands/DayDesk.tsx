@@ -23,8 +23,11 @@ interface Props {
     readonly now: string;
     readonly dropIn: string;
     readonly rules: string;
+    readonly solver: string;
   };
 }
+
+const NONE: readonly DayEdit[] = [];
 
 /** From which slot a plan is made again; null where it is made afresh. */
 type Again = { readonly fromSlot: number } | null;
@@ -38,7 +41,8 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
   const planner = useDayPlanner();
   const { day: kept } = book;
   const file = `${kept?.title ?? ''}.yaml`;
-  const reader = useDayReader(file, kept?.text ?? null, links.rules, (text) => changeDay({ text }));
+  const written = kept === null ? null : { text: kept.text, waiting: kept.waiting ?? NONE };
+  const reader = useDayReader(file, written, links.rules, changeDay);
   const { read } = reader;
   const made = madeOf(kept);
 
@@ -57,7 +61,7 @@ export function DayDesk({ words, formWords, demos, links }: Props) {
     setSaid(say(words.startedSaid));
     const put = (next: Made): void => changeDay({ [isWet ? 'wet' : 'dry']: next } satisfies Partial<KeptDay>);
     planner.begin(
-      { day: weather.day, seconds, inHand },
+      { day: weather.day, seconds, inHand, solverAt: links.solver },
       {
         made: (told) => {
           if (told.plan === null || told.minutes === null) return;

@@ -1,6 +1,7 @@
 import { say } from '../../shared/words/index.ts';
 import { listOf, shown, typed, type Field } from './day-fields.ts';
 import type { FormWords } from './day-view.ts';
+import { DayInput } from './DayInput.tsx';
 
 interface Props {
   readonly words: FormWords;
@@ -14,7 +15,14 @@ interface Props {
   readonly onChange: (value: unknown) => void;
 }
 
-const INPUTS = { text: 'text', words: 'text', number: 'text', time: 'time', date: 'date' } as const;
+const INPUTS = {
+  text: 'text',
+  long: 'text',
+  words: 'text',
+  number: 'text',
+  time: 'time',
+  date: 'date',
+} as const;
 
 /** Several of a few, each with a box to tick. */
 function Ticks({ words, field, value, slots, stations, onChange }: Props) {
@@ -86,17 +94,13 @@ export function DayField(props: Props) {
   }
   const text = field.kind === 'words' ? listOf(value).map(shown).join(', ') : shown(value);
   return (
-    <label class="day-field" data-kind={field.kind}>
-      <span>{say(words[field.label])}</span>
-      <input
-        type={INPUTS[field.kind]}
-        inputMode={field.kind === 'number' ? 'numeric' : undefined}
-        value={text}
-        onChange={(event) => {
-          const said = event.currentTarget.value;
-          if (said.trim() !== text) onChange(typed(field.kind, said));
-        }}
-      />
-    </label>
+    <DayInput
+      label={say(words[field.label])}
+      type={INPUTS[field.kind]}
+      isLong={field.kind === 'long'}
+      isNumber={field.kind === 'number'}
+      text={text}
+      onSay={(said) => onChange(typed(field.kind, said))}
+    />
   );
 }

@@ -5,6 +5,7 @@ import { say } from '../../shared/words/index.ts';
 import { closeDay } from '../stores/day-book.ts';
 import type { KeptDay } from '../stores/day-schema.ts';
 import type { ReaderReply } from '../workers/day-messages.ts';
+import { mapOf, shown } from './day-fields.ts';
 import { DayForm } from './DayForm.tsx';
 import { DayProblems } from './DayProblems.tsx';
 import { fileName, saveAs, type FormWords, type SheetWords } from './day-view.ts';
@@ -26,6 +27,7 @@ const WAYS = ['form', 'text'] as const;
 export function DayFile({ words, formWords, kept, read, isKept, onText, onChange, onClose }: Props) {
   const [way, setWay] = useState<(typeof WAYS)[number]>('form');
   const area = useRef<HTMLTextAreaElement>(null);
+  const note = shown(mapOf(read?.parts)['note']);
   const names = { form: words.asForm, text: words.asText };
   const goTo = (problem: Problem): void => {
     setWay('text');
@@ -73,6 +75,7 @@ export function DayFile({ words, formWords, kept, read, isKept, onText, onChange
         </button>
       </div>
       <p class="small quiet">{say(isKept ? words.kept : words.notKept)}</p>
+      {note !== '' && <p class="day-note">{note}</p>}
       <DayProblems words={words} text={kept.text} read={read} onGo={goTo} onText={onText} />
       {way === 'text' ? (
         <label class="day-text">

@@ -2,6 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { tellClock, type DayEdit } from '../../shared/day/index.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Made } from '../stores/day-schema.ts';
+import { DayGridHead } from './DayGridHead.tsx';
 import { DayPin } from './DayPin.tsx';
 import { fixedIndex, tellDoing, type SheetWords } from './day-view.ts';
 
@@ -34,16 +35,7 @@ export function DayGrid({ words, made, onPin }: Props) {
       <p class="small quiet">{say(words.pinHint)}</p>
       <div class="day-wide" role="region" aria-labelledby="day-grid-title" tabIndex={0}>
         <table class="day-grid">
-          <thead>
-            <tr>
-              <th scope="col">{say(words.group)}</th>
-              {day.slots.map(({ fromMinute }) => (
-                <th scope="col" key={fromMinute}>
-                  {tellClock(fromMinute)}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <DayGridHead who={words.group} slots={day.slots} />
           <tbody>
             {day.groups.map(({ id, name }, group) => (
               <tr key={id}>

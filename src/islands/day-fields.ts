@@ -2,7 +2,8 @@ import { SETTINGS, STATION_KINDS } from '../../shared/safety/index.ts';
 import type { FormWords } from './day-view.ts';
 
 /** How a value of a day file is written in a form. */
-export type FieldKind = 'text' | 'number' | 'time' | 'date' | 'words' | 'slots' | 'stations' | 'yes' | 'pick';
+export type FieldKind =
+  'text' | 'long' | 'number' | 'time' | 'date' | 'words' | 'slots' | 'stations' | 'yes' | 'pick';
 
 /** One field of an entry: its key in the file, how it is written, and what it is called. */
 export interface Field {
@@ -31,6 +32,7 @@ export const dayFields: readonly Field[] = [
   field('setting', 'pick', 'setting', { choices: SETTINGS }),
   field('must-see', 'stations', 'must-see'),
   field('late-walks', 'yes', 'late-walks', { silent: false }),
+  field('note', 'long', 'note'),
 ];
 
 export const slotFields: readonly Field[] = [field('from', 'time', 'from'), field('to', 'time', 'to')];

@@ -13,6 +13,7 @@ import {
 } from '../../shared/bench/index.ts';
 import type { PhotoFiles } from '../../shared/library/index.ts';
 import { createHold } from './bench-hold.ts';
+import { lastOnBench, noteOnBench } from './bench-last.ts';
 import { dropPhotos, keepPhotos, readPhotosKept } from './bench-photos.ts';
 import { dropVisit, keepVisit, readShelf, type Shelf } from './bench-shelf.ts';
 import type { KeepFault } from './keep-fault.ts';
@@ -34,7 +35,7 @@ export interface BenchStore {
   readonly $keeping: ReadableAtom<Keeping>;
   /** Null where the browser keeps nothing; undefined until it has been asked. */
   readonly $shelf: ReadableAtom<Shelf | null | undefined>;
-  /** Reads the shelf and goes on with the visit last changed, where there is one. */
+  /** Reads the shelf and goes on with the visit this tab had on its bench, or else with the one last changed. */
   readonly pickUp: () => Promise<void>;
   readonly open: (visit: KeptVisit) => Promise<void>;
   /** A new visit, kept from its first sign. */
@@ -127,6 +128,7 @@ export function createBench(): BenchStore {
       files: visit.files,
       photos,
     });
+    noteOnBench(visit.id);
     $keeping.set((await hold.take(visit.id)) ? 'kept' : 'elsewhere');
   };
   const openKept = async (visit: KeptVisit): Promise<void> => {
@@ -144,8 +146,10 @@ export function createBench(): BenchStore {
     $shelf,
     pickUp: async () => {
       await relist();
-      const newest = $shelf.get()?.visits[0];
-      if (newest !== undefined && $visit.get() === null) await openKept(newest);
+      const visits = $shelf.get()?.visits ?? [];
+      const last = lastOnBench();
+      const next = visits.find(({ id }) => id === last) ?? visits[0];
+      if (next !== undefined && $visit.get() === null) await openKept(next);
     },
     open: openKept,
     begin: async (name, text, own = NO_FILES) => {

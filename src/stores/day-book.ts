@@ -1,6 +1,6 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import { keptDay, keptShelf, type KeptDay, type KeptShelf, type Made } from './day-schema.ts';
-import { forget, keep, recall } from './storage.ts';
+import { forget, isTaken, keep, recall } from './storage.ts';
 
 const ROOM = 'day';
 const SHELF = 'shelf';
@@ -30,22 +30,28 @@ export function openDayBook(): void {
   $written.set({ ...shelf, open: day === null ? null : shelf.open, day, isKept: true });
 }
 
+/** The days as they lie on this device now: another page may have added one since. */
+const daysNow = (): KeptShelf['days'] => recall(ROOM, SHELF, keptShelf)?.days ?? $written.get().days;
+
 /** Takes a day from the shelf. */
 export function takeDay(id: string): void {
   const day = recall(ROOM, id, keptDay);
   if (day === null) return;
-  const book = { ...$written.get(), open: id, day };
+  const book = { open: id, days: daysNow(), day };
   $written.set({ ...book, isKept: keepShelf(book) });
 }
 
-const freeId = (days: KeptShelf['days']): string => {
+/** A name under which nothing lies, not even a day that the shelf has lost. */
+function freeId(days: KeptShelf['days']): string {
   const numbers = days.map(({ id }) => Number(id.replace('own-', '')));
-  return `own-${Math.max(0, ...numbers) + 1}`;
-};
+  let number = Math.max(0, ...numbers) + 1;
+  while (isTaken(ROOM, `own-${number}`)) number += 1;
+  return `own-${number}`;
+}
 
-/** Puts a new day on the shelf and opens it. */
+/** Puts a new day on the shelf and opens it; no other day is written over. */
 export function addDay(title: string, text: string): void {
-  const { days } = $written.get();
+  const days = daysNow();
   const id = freeId(days);
   const day: KeptDay = { title, text, isWet: false, dry: null, wet: null };
   const book = { open: id, days: [{ id, title }, ...days], day };
@@ -59,25 +65,32 @@ export function changeDay(next: Partial<KeptDay>): void {
   const { open } = book;
   if (book.day === null || open === null) return;
   const day = { ...book.day, ...next };
-  const days = book.days.map((entry) => (entry.id === open ? { id: open, title: day.title } : entry));
   const isDayKept = keep(ROOM, open, day);
-  const isShelfKept = day.title === book.day.title || keepShelf({ open, days });
-  $written.set({ ...book, day, days, isKept: isDayKept && isShelfKept });
+  if (day.title === book.day.title) {
+    $written.set({ ...book, day, isKept: isDayKept });
+    return;
+  }
+  const entry = { id: open, title: day.title };
+  const lying = daysNow();
+  const days = lying.some(({ id }) => id === open)
+    ? lying.map((each) => (each.id === open ? entry : each))
+    : [entry, ...lying];
+  $written.set({ ...book, day, days, isKept: keepShelf({ open, days }) && isDayKept });
 }
 
 /** Puts the open day back on the shelf. */
 export function closeDay(): void {
-  const book = { ...$written.get(), open: null, day: null };
+  const book = { open: null, days: daysNow(), day: null };
   $written.set({ ...book, isKept: keepShelf(book) });
 }
 
 /** Takes a day off this device for good. */
 export function dropDay(id: string): void {
-  const { open, days, day } = $written.get();
+  const { open, day } = $written.get();
   const isOpen = open === id;
   const book = {
     open: isOpen ? null : open,
-    days: days.filter((entry) => entry.id !== id),
+    days: daysNow().filter((entry) => entry.id !== id),
     day: isOpen ? null : day,
   };
   forget(ROOM, id);

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { AimMinutes, Day, DayPlan } from '../../shared/day/index.ts';
+import type { AimMinutes, Day, DayEdit, DayPlan } from '../../shared/day/index.ts';
 
 /** A plan as it is kept on this device, with the day it was made for. */
 export interface Made {
@@ -28,6 +28,8 @@ export interface KeptDay {
   readonly isWet: boolean;
   readonly dry: Made | null;
   readonly wet: Made | null;
+  /** Changes that are on their way into the text; left out where there are none. */
+  readonly waiting?: readonly DayEdit[] | undefined;
 }
 
 const number = z.number();
@@ -109,12 +111,16 @@ const made: z.ZodMiniType<Made> = z.object({
   ),
 });
 
+const path = z.array(z.union([text, number]));
+const edit = z.union([z.object({ path, remove: z.literal(true) }), z.object({ path, value: z.unknown() })]);
+
 export const keptDay: z.ZodMiniType<KeptDay> = z.object({
   title: text,
   text,
   isWet: z.boolean(),
   dry: z.nullable(made),
   wet: z.nullable(made),
+  waiting: z.optional(z.array(edit)),
 });
 
 /** The days on this device, newest first, and the one that is open. */

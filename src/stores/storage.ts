@@ -37,6 +37,15 @@ export function recall<State>(lesson: string, activity: string, schema: z.ZodMin
   }
 }
 
+/** True where something is kept under this name, whether it can be read or not. */
+export function isTaken(lesson: string, activity: string): boolean {
+  try {
+    return localStorage.getItem(keyOf(lesson, activity)) !== null;
+  } catch {
+    return false;
+  }
+}
+
 function setAside(key: string, text: string): void {
   try {
     localStorage.setItem(`${key}/set-aside`, text);

@@ -33,6 +33,8 @@ export interface PlannerAsk {
   readonly day: Day;
   readonly seconds: number;
   readonly inHand: InHand | null;
+  /** Where the solver is served. */
+  readonly solverAt: string;
 }
 
 /** What the planner says, in this order: progress, then how it ended, then the rotation made by hand. */

@@ -1,6 +1,6 @@
-import load from 'highs';
-import wasm from 'highs/runtime?url';
+import load, { type InitOptions } from 'highs';
 import { handRotation, planDay, tellConflict } from '../../shared/day/index.ts';
+import { fetchSolver } from '../solver/fetch-solver.ts';
 import { solverOf } from '../solver/solver-of.ts';
 import type { PlannerAsk, PlannerTold } from './day-messages.ts';
 
@@ -9,8 +9,22 @@ const tell = (told: PlannerTold): void => self.postMessage(told);
 /** The rotation by hand is small; it may take this long and no longer. */
 const ROTATION_SECONDS = 3;
 
-async function plan({ day, seconds, inHand }: PlannerAsk): Promise<void> {
-  const highs = await load({ locateFile: () => wasm });
+/** The loader of HiGHS 1.15 is given bytes in vain; what it does ask, as every Emscripten loader, stands in no type. */
+interface LoaderOptions extends InitOptions {
+  readonly instantiateWasm: (
+    imports: WebAssembly.Imports,
+    done: (made: WebAssembly.Instance) => void,
+  ) => void;
+}
+
+async function plan({ day, seconds, inHand, solverAt }: PlannerAsk): Promise<void> {
+  const program = await WebAssembly.compile(await fetchSolver(solverAt));
+  const options: LoaderOptions = {
+    instantiateWasm: (imports, done) => {
+      void WebAssembly.instantiate(program, imports).then(done);
+    },
+  };
+  const highs = await load(options);
   const outcome = planDay(day, solverOf(highs, seconds), {
     inHand: inHand ?? undefined,
     tell: (progress) => tell({ kind: 'progress', ...progress }),

@@ -14,8 +14,17 @@ const fetchRules = async (address: string): Promise<SafetyRules> => {
   return (await response.json()) as SafetyRules;
 };
 
+/** The text with its changes; where they have no place in it, as it is: a form is read from the file again. */
+function edited(text: string, edits: ReaderAsk['edits']): string {
+  try {
+    return edits.length === 0 ? text : editDay(text, edits);
+  } catch {
+    return text;
+  }
+}
+
 async function answer({ turn, file, rulesAt, ...asked }: ReaderAsk): Promise<ReaderReply> {
-  const text = asked.edits.length === 0 ? asked.text : editDay(asked.text, asked.edits);
+  const text = edited(asked.text, asked.edits);
   rules ??= fetchRules(rulesAt);
   const { value, problems } = checkDay(file, text, await rules);
   const yaml = readYaml(text.replace(/^\uFEFF/, ''));

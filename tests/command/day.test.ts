@@ -225,3 +225,50 @@ test.each([[['day']], [['day', MORNING, 'more.yaml']], [['day', MORNING, '--seco
     expect(runPitlore(argv).code).toBe(2);
   },
 );
+
+describe('pitlore day --from-lesson', () => {
+  const folder = newFolder();
+  const ours = join(folder, 'axe-day.yaml');
+  const LESSON = 'content/lessons/order-of-an-axe.md';
+
+  test('writes a day file that checks clean and is planned; never over one that is there', () => {
+    const { code, out, err } = runPitlore(['day', '--from-lesson', LESSON, '--out', ours]);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toContain(`wrote ${ours}.`);
+    expect(runPitlore(['check', ours]).out).toBe('1 file checked: 0 errors, 0 cautions\n');
+    const answer = told(runPitlore(['day', ours, '--json']).out);
+    expect(answer.status).toBe('optimal');
+    expect(brokenRules(dayOf(ours), planOf(dayOf(ours), answer))).toEqual([]);
+    const again = runPitlore(['day', '--from-lesson', LESSON, '--out', ours]);
+    expect(again).toMatchObject({ code: 1, out: '' });
+    expect(again.err).toContain('axe-day.yaml is there already');
+  });
+
+  test('without a file it goes to the screen, for as many pupils as asked', () => {
+    const { code, out } = runPitlore(['day', '--from-lesson', LESSON, '--pupils', '12']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^# Made from the lesson “The order of an axe” \(order-of-an-axe\.md\)/);
+    // Three stations: three groups of four.
+    expect(out.match(/pupils: 4, ages: 11-13/g)).toHaveLength(3);
+  });
+
+  test('a lesson with nothing that can be a station is told in words', () => {
+    const lesson = join(folder, 'words.md');
+    writeFileSync(
+      lesson,
+      '---\ntitle: Words\nsite: wendle-marsh\nbands: [7-9]\nminutes: 30\n---\nOnly words.\n',
+    );
+    const { code, out, err } = runPitlore(['day', '--from-lesson', lesson]);
+    expect({ code, out }).toEqual({ code: 1, out: '' });
+    expect(err).toContain('“Words” has nothing that can be a station of a day');
+  });
+
+  test.each([
+    { argv: ['--from-lesson', LESSON, '--pupils', '0'] },
+    { argv: ['--from-lesson', LESSON, MORNING] },
+    { argv: ['--from-lesson', LESSON, '--json'] },
+    { argv: [MORNING, '--pupils', '12'] },
+  ])('$argv: 2, and how to', ({ argv }) => {
+    expect(runPitlore(['day', ...argv]).code).toBe(2);
+  });
+});

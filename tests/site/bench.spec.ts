@@ -157,7 +157,7 @@ test('a lesson file is opened and saved, and what is no text is refused in words
   await page.getByLabel('Open a lesson file').setInputFiles('content/lessons/how-old.md');
   await checked(page);
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save as a file' }).click();
+  await page.getByRole('button', { name: 'Save as a file of text' }).click();
   expect((await download).suggestedFilename()).toBe('how-old.md');
   await page.getByText('On the shelf', { exact: true }).click();
   await page

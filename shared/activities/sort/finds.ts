@@ -20,7 +20,6 @@ export interface NamedFinds {
 /** Looks up the finds a sort names, in a pit or one by one. */
 export function readFinds(block: SortBlock, site: Site): NamedFinds {
   const faults: Fault[] = [];
-  const everyFind = site.pits.flatMap((pit) => pit.finds);
   const unknown = (written: string, path: Path, known: readonly string[], where: string): void => {
     const near = nearest(written, known);
     const replacement = near === null ? {} : { replacement: near };
@@ -34,6 +33,7 @@ export function readFinds(block: SortBlock, site: Site): NamedFinds {
   };
   const { finds } = block;
   if (Array.isArray(finds)) {
+    const everyFind = site.pits.flatMap((pit) => pit.finds);
     const named = finds.flatMap((id, index): NamedFind[] => {
       const find = everyFind.find((candidate) => candidate.id === id);
       const path = ['finds', index];

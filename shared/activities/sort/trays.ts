@@ -20,8 +20,11 @@ export function readTrays(
   const faults: Fault[] = [];
   const known = words.values.map(({ id }) => id);
   const labels = words.values.map(({ label }) => label);
-  const matching = (written: string): string | null =>
-    words.values.find((term) => term.id === slug(written) || slug(term.label) === slug(written))?.id ?? null;
+  const terms = words.values.map(({ id, label }) => ({ id, name: slug(label) }));
+  const matching = (written: string): string | null => {
+    const wanted = slug(written);
+    return terms.find(({ id, name }) => id === wanted || name === wanted)?.id ?? null;
+  };
   const unknown = (written: string, path: Fault['path']): void => {
     const near = nearest(written, labels) ?? nearest(written, known);
     const replacement = near === null ? {} : { replacement: near };

@@ -48,7 +48,7 @@ export const benchHelp = {
     {
       id: 'file',
       name: 'Save it as a file',
-      how: 'Your own copy. Browsers may throw away what is not visited for some weeks; a file stays.',
+      how: 'Save the visit as one file: your own copy, finds and photographs with it, to keep or to send to a colleague. Browsers may throw away what is not visited for some weeks; a file stays.',
     },
   ],
   wordsTitle: 'Words used here',

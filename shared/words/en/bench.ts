@@ -16,7 +16,7 @@ export const bench = {
 
   // The shelf
   shelfTitle: 'On the shelf',
-  shelfNone: 'No visit yet. Begin one, or open a lesson file.',
+  shelfNone: 'No visit yet. Begin one, or open a file.',
   shelfOpen: 'Open {name}',
   shelfChanged: 'changed {when}',
   shelfDrop: 'Throw {name} away',
@@ -37,17 +37,17 @@ export const bench = {
   newFromStarter: 'a short lesson with notes in it',
   newGo: 'Begin',
   newTitleless: 'My lesson',
-  openFile: 'Open a lesson file',
+  openFile: 'Open a lesson file or a saved visit',
   openFileUnfit: '{name} is not a text file of a lesson; nothing was changed.',
-  saveFile: 'Save as a file',
+  saveFile: 'Save as a file of text',
   saveFinds: 'Save the finds as files',
 
   // Keeping
   kept: 'Kept on this device.',
   waiting: 'Keeping …',
-  full: 'This device has no room left: what you change now is not kept. Save as a file, or throw an old visit away.',
+  full: 'This device has no room left: what you change now is not kept. Save the visit as one file, or throw an old visit away.',
   refused:
-    'This browser keeps nothing (a private window, perhaps): what you change is lost with this page. Save as a file before you leave.',
+    'This browser keeps nothing (a private window, perhaps): what you change is lost with this page. Save the visit as one file before you leave.',
   elsewhere: 'This visit is open in another tab. Nothing can be changed here until you take it over.',
   takeOver: 'Take it over',
   undo: 'Step back',
@@ -156,6 +156,19 @@ export const bench = {
   packFaces: 'It goes without our type faces to stay small.',
   packNot: 'A pack is made when nothing stops the lesson.',
   packFailed: 'The pack could not be made here ({because}). On the command line: pitlore pack FILE.',
+
+  // A day with it
+  dayTitle: 'A day with it',
+  dayLead:
+    'Each press makes a new day on the Day sheet from the visit as it stands now, for as many pupils as above: a station for each activity, with its ages, adults and safety. Bells, groups and places are stand-ins to write over. What you change here afterwards is not carried over: press again for another day.',
+  day: 'Plan a day with it',
+  dayMaking: 'Making the day …',
+  dayNot: 'A day is made when nothing stops the lesson.',
+  dayNotKept:
+    'This browser keeps no days, so the day was saved as {file}: look among your downloads, and open it on the Day sheet.',
+  dayStay:
+    'The day is made. This page is not left for it, because this browser does not keep the visit: save the visit as a file first.',
+  dayOpen: 'Open the Day sheet in another tab',
 } as const satisfies Readonly<Record<string, Entry>>;
 
 /** Keys of a lesson file in words, where the key itself is not the word a lead would use. */

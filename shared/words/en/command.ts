@@ -57,6 +57,7 @@ export const commandWords = {
   pitlore claims FILE [--offered] [--json]           the outcomes a lesson claims, earned or not, and those it could
   pitlore coverage DIR [--framework ID] [--json]     which outcomes a folder of lessons meets, and which none does
   pitlore day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics]   who is where in each slot, or why there is no such day
+  pitlore day --from-lesson FILE [--pupils N] [--out DAY.yaml]   a day file made from a lesson, with stand-ins to write over
   pitlore dropin --per-hour N --minutes M --places C [--json]   how long people wait at a station they drop in on
   pitlore finds FILE.csv [--site ID] [--out DIR] [--json]   a finds list as it comes: what is guessed, what is asked, and our own files
   pitlore draft SITEID --bands B,B --minutes N [--seed S] [--kinds K,K] [--subjects S,S] [--pin FIND] [--out FILE] [--why] [--json]   a lesson from a site's finds, and why

@@ -14,6 +14,12 @@ const pad = (rows: readonly (readonly string[])[]): string => {
 export const dayCommandWords = {
   needs: (): string =>
     'day needs one day file: pitlore day DAY.yaml [--json] [--wet] [--seconds N] [--ics OUT.ics] [--keep PLAN.json [--from HH:MM]]',
+  fromLessonNeeds: (): string =>
+    '--from-lesson makes a day file and plans nothing, so it stands alone: pitlore day --from-lesson FILE [--pupils N] [--out DAY.yaml]. Then: pitlore day DAY.yaml',
+  pupilsUnfit: (written: string, most: number): string =>
+    `expected --pupils with a whole number from 1 to ${most}; received "${written}"`,
+  madeFrom: (file: string): string =>
+    `wrote ${file}. Write your own over what it calls a stand-in, then: pitlore day ${file}\n`,
   keepUnfit: (path: string): string => `expected in ${path} a plan that day --json wrote`,
   fromUnfit: (written: string): string =>
     `expected --from with a time such as 10:40, and --keep with the plan so far; received "${written}"`,

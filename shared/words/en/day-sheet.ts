@@ -140,6 +140,7 @@ export const dayForm = {
   'must-see': 'Every group must see',
   'own-must-see': 'Must see (its own list)',
   'late-walks': 'Walks may be longer than the time between bells',
+  note: 'A remark for whoever opens the day',
   from: 'From',
   to: 'To',
   minutes: 'Minutes',

@@ -33,7 +33,7 @@ export const help = {
     'On a screen: alone, in pairs, or hands up from the carpet with counts keyed in. On paper: cards to cut out, a pupil sheet, answers with reasons. A place in a sort is kept on the device and nowhere else; no name is asked for or stored.',
   offlineTitle: 'Without a signal',
   offlineText:
-    'Open the site once with a signal and wait a few seconds. After that every lesson and every paper works without one, on that device.',
+    'Open the site once with a signal, and wait until the foot of its first page says that it is ready for no signal. After that every lesson and every paper works without one, on that device. The same line says what is kept and when it was made. With a signal, a newer copy comes by itself; it takes over once every page of the site has been closed. Visits, days and what pupils did are kept apart from it and stay as they are.',
   notesTitle: 'Teacher notes',
   notesText:
     'They are made from the lesson and from content/notes.yaml. Under notes in the head you can leave rows of ours out by their id, put your own in their place (the same id), or add more: kit, talk (ask, argue), misconceptions (thought, reply), adaptations (for, do), each with its source. Rows of ours go with the kinds of activity and the words of content/glossary.yaml that the lesson uses.',

@@ -10,7 +10,17 @@ export const site = {
   sources: 'Sources',
   help: 'Help',
   footer: 'Wendle Marsh is invented: its pits, finds, numbers and people. The figures are real and sourced.',
-  offlineReady: 'Ready for no signal: all of it is kept on this device.',
+  offlineKeeping:
+    'The site is being kept on this device, to be used without a signal. Stay on this page until it is.',
+  offlineReady: {
+    one: 'Ready for no signal. This device keeps {count} lesson with its papers, the Bench, the Day sheet, the outcomes, sources and help, as made on {date} ({size} MB).',
+    other:
+      'Ready for no signal. This device keeps {count} lessons with their papers, the Bench, the Day sheet, the outcomes, sources and help, as made on {date} ({size} MB).',
+  } satisfies Entry,
+  offlineNewer:
+    'A newer copy, made on {date}, has come. It takes over once every page of this site has been closed. Your visits and what pupils did stay as they are.',
+  offlineNone:
+    'No copy of the site is kept on this device, so it will not open here without a signal. A copy needs a secure address (https), room on the device, and a window that is not private.',
   invented: 'an invented site',
   homeLead:
     'An archaeologist digs ahead of building work, and teaches between trenches. Each lesson here was compiled from one text file about a pit and what lay in it. Answers are worked out from the record of the finds, and every reason can be followed to its source.',

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { compileLesson } from '../../../shared/compile/index.ts';
 import { readYaml } from '../../../shared/lesson/index.ts';
 import { demoLibrary } from '../../demo.ts';
+import { processorMs } from '../../processor-ms.ts';
 import { BLOCK, HEAD, problemsOf } from './lesson-text.ts';
 
 const codes = (text: string): readonly string[] => [...new Set(problemsOf(text).map(({ code }) => code))];
@@ -86,9 +87,11 @@ test('anchors that multiply (one line is ten of the line before) are refused at 
               .join(', ')
       }]`,
   );
-  const before = performance.now();
-  const { faults } = readYaml(bomb.join('\n'));
-  expect(performance.now() - before).toBeLessThan(500);
+  let faults: ReturnType<typeof readYaml>['faults'] = [];
+  const milliseconds = processorMs(() => {
+    ({ faults } = readYaml(bomb.join('\n')));
+  });
+  expect(milliseconds).toBeLessThan(500);
   expect(new Set(faults.map(({ code }) => code))).toEqual(new Set(['yaml-unreadable']));
 });
 

@@ -1,0 +1,1 @@
+export { lessonDay, type LessonDay, type LessonDayAsked } from './lesson-day.ts';
