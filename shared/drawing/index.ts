@@ -2,6 +2,7 @@ export { describeFind, type Description } from './describe-find.ts';
 export { drawFind, type DrawFindOptions } from './draw-find.ts';
 export { drawGood } from './draw-good.ts';
 export { INKS, type Ink } from './mark.ts';
+export { drawPhoto } from './draw-photo.ts';
 export { drawPitPlan } from './draw-pit-plan.ts';
 export { drawPitSection } from './draw-pit-section.ts';
 export { drawStep, STEPS_DRAWN, type StepDrawn } from './draw-step.ts';

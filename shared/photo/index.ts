@@ -1,4 +1,5 @@
 export { base64 } from './base64.ts';
+export { barLength, firstBar, moveEnd, type LengthBar, type Spot } from './length-bar.ts';
 export type { Carried, Picture } from './picture.ts';
 export {
   MOST_PHOTO_BYTES,
@@ -7,3 +8,4 @@ export {
   TOO_MANY_POINTS,
   type Refusal,
 } from './read-picture.ts';
+export { MOST_FILE_BYTES, SHRINK_TRIES, sidesWithin } from './shrink.ts';

@@ -1,6 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import {
+  carryPhotos,
   NO_FILES,
   outline,
   takeBack,
@@ -25,6 +26,7 @@ import { KeepingLine } from './KeepingLine.tsx';
 import type { BenchFiles } from './bench-files.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
+import { PhotosPanel } from './photos/PhotosPanel.tsx';
 import type { Offer, Offers } from './protocol.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
@@ -154,13 +156,17 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
           sites={opened?.offers.sites ?? NO_SITES}
           files={files}
           take={(taken, told) => {
-            putOwn({ ...takeIn(files, taken, told), photos });
+            const laid = carryPhotos(own, { files: takeIn(files, taken, told).files, photos });
+            const paths = new Set(taken.map(({ path }) => path));
+            const written = laid.files.filter(({ path }) => paths.has(path));
+            putOwn({ ...takeIn(files, written, told), photos });
           }}
           taking={before === null || keeping === 'elsewhere' ? null : taking}
           takeBack={() => {
             if (before !== null) putOwn({ files: before, photos, taking: null });
           }}
         />
+        <PhotosPanel bench={bench} checker={checker} site={siteIn(read)} />
         {opened !== null && (
           <DraftPanel
             checker={checker}

@@ -82,6 +82,7 @@ export function KeepingLine({ bench, visit, keeping, hasNoShelf, tell, press, sa
             onClick={() => {
               for (const { path, text: own } of visit.files)
                 saveFile(path.split('/').at(-1) ?? path, own, 'text/plain');
+              for (const [name, bytes] of visit.photos) saveFile(name, new Uint8Array(bytes), 'image/jpeg');
             }}
           >
             {words.saveFinds}

@@ -38,6 +38,8 @@ export interface Checker {
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
   /** All papers of a visit; null where an error stands in the way. */
   readonly papers: (ask: Omit<PapersAsk, 'ask' | 'number'>) => Promise<PrintedVisit | null>;
+  /** The files of a site of the content; null where there is none of that name. */
+  readonly site: (site: string) => Promise<OwnFiles | null>;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
   /** A day file made from a visit; null where an error stands in the way. */
   readonly day: (ask: Omit<DayAsk, 'ask' | 'number'>) => Promise<DayMade['made']>;
@@ -53,6 +55,7 @@ export function createChecker(content: string): Checker {
   let lastFinds = 0;
   const $finds = atom<FindsRead | null>(null);
   const papers = new Map<number, (visit: PrintedVisit | null) => void>();
+  const sites = new Map<number, (site: OwnFiles | null) => void>();
   const drafts = new Map<number, (drafted: Drafted) => void>();
   const days = new Map<number, (made: DayMade['made']) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
@@ -69,6 +72,9 @@ export function createChecker(content: string): Checker {
     else if (data.answer === 'failed') $failed.set(data.because);
     else if (data.answer === 'finds-in') {
       if (data.number === lastFinds) $finds.set(data);
+    } else if (data.answer === 'site') {
+      sites.get(data.number)?.(data.site);
+      sites.delete(data.number);
     } else if (data.answer === 'drafted') {
       drafts.get(data.number)?.(data);
       drafts.delete(data.number);
@@ -120,6 +126,12 @@ export function createChecker(content: string): Checker {
         number += 1;
         papers.set(number, answer);
         post({ ask: 'papers', number, name, text, files });
+      }),
+    site: (site) =>
+      new Promise((answer) => {
+        number += 1;
+        sites.set(number, answer);
+        post({ ask: 'site', number, site });
       }),
     draft: (wanted) =>
       new Promise((answer) => {

@@ -12,7 +12,11 @@ export function offersOf({ sites, vocabulary, curricula, sources }: Library): Of
       means: site.name,
       pits: site.pits.map((pit) => ({ value: pit.id, means: String(pit.finds.length) })),
       finds: site.pits.flatMap((pit) =>
-        pit.finds.map((find) => ({ value: find.id, means: typeName(find.attributes['object-type']) })),
+        pit.finds.map((find) => ({
+          value: find.id,
+          means: typeName(find.attributes['object-type']),
+          lengthMm: find.lengthMm,
+        })),
       ),
       starters: Object.fromEntries(kindNames.map((kind) => [kind, writeBlock(kind, starterOf(kind, site))])),
     })),

@@ -66,7 +66,7 @@ export interface Offer {
 export interface Offers {
   readonly sites: readonly (Offer & {
     readonly pits: readonly Offer[];
-    readonly finds: readonly Offer[];
+    readonly finds: readonly (Offer & { readonly lengthMm: number })[];
     /** A block of each kind to begin from, as it stands in a file. */
     readonly starters: Readonly<Record<string, string>>;
   })[];
@@ -125,6 +125,20 @@ export interface FindsRead {
   readonly into: IntoTold | null;
   /** True where a new site would take the place of one that is there. */
   readonly isTaken: boolean;
+}
+
+/** All files that belong to a site, so that they can be made the lead's own. */
+export interface SiteAsk {
+  readonly ask: 'site';
+  readonly number: number;
+  readonly site: string;
+}
+
+export interface SiteRead {
+  readonly answer: 'site';
+  readonly number: number;
+  /** Null where the content has no such site. */
+  readonly site: OwnFiles | null;
 }
 
 export interface DraftAsk {
@@ -187,5 +201,5 @@ export interface Failed {
   readonly because: string;
 }
 
-export type Ask = CheckAsk | FindsAsk | DraftAsk | DayAsk | PapersAsk | OpenAsk;
-export type Answer = Checked | Opened | FindsRead | Drafted | DayMade | PapersMade | Failed;
+export type Ask = CheckAsk | FindsAsk | SiteAsk | DraftAsk | DayAsk | PapersAsk | OpenAsk;
+export type Answer = Checked | Opened | FindsRead | SiteRead | Drafted | DayMade | PapersMade | Failed;

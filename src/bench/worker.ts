@@ -1,4 +1,4 @@
-import type { OwnFiles } from '../../shared/bench/index.ts';
+import { siteOf, type OwnFiles } from '../../shared/bench/index.ts';
 import {
   addUp,
   bandPlan,
@@ -27,6 +27,7 @@ const FRAMEWORKS = ['england-visits'];
 const readRun = rememberYaml();
 
 let content: BenchContent | null = null;
+let fetching: Promise<BenchContent> | null = null;
 let library: Library | null = null;
 let readFrom: readonly ContentFile[] | null = null;
 let ownPhotos: PhotoFiles = new Map();
@@ -101,14 +102,21 @@ function papers(ask: PapersAsk): void {
   say({ answer: 'papers', number: ask.number, visit });
 }
 
+async function fetchContent(address: string): Promise<BenchContent> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address}: ${response.status}`);
+  // Written by src/pages/bench/content.json.ts of the same build.
+  return (await response.json()) as BenchContent;
+}
+
 async function open(address: string, { files: own, photos }: OwnFiles): Promise<void> {
+  // Asked again while the first answer is on its way, both wait for that one: the later ask has the last word.
+  fetching ??= fetchContent(address);
+  content = await fetching.catch((error: unknown) => {
+    fetching = null;
+    throw error;
+  });
   ownPhotos = photos;
-  if (content === null) {
-    const response = await fetch(address);
-    if (!response.ok) throw new Error(`${address}: ${response.status}`);
-    // Written by src/pages/bench/content.json.ts of the same build.
-    content = (await response.json()) as BenchContent;
-  }
   const { library: read, problems } = libraryWith(content, own);
   const isOwn = new Set(own.map(({ file }) => file));
   say({
@@ -156,6 +164,12 @@ async function answer(ask: Ask): Promise<void> {
       return check(ask);
     case 'finds-in':
       findsIn(ask);
+      return undefined;
+    case 'site':
+      if (content !== null) {
+        const site = siteOf(content.files, photosOf(content), ask.site);
+        say({ answer: 'site', number: ask.number, site });
+      }
       return undefined;
     case 'draft':
       draft(ask);

@@ -22,7 +22,7 @@ export const benchHelp = {
     {
       id: 'finds',
       name: 'Bring your finds',
-      how: 'Finds in: paste your list and press Take the finds. Or stay with Wendle Marsh, which is invented, for now.',
+      how: 'Finds in: paste your list and press Take the finds. Or stay with Wendle Marsh, which is invented, for now. Photographs puts your own pictures in the place of our drawings.',
     },
     {
       id: 'activity',
@@ -61,6 +61,15 @@ export const benchHelp = {
     { word: 'lesson file', means: 'the visit as one text file. The Bench writes it for you.' },
     { word: 'head', means: 'the first lines of the file: title, site, ages, minutes.' },
     { word: 'find, pit, site', means: 'an object from the ground; the hole it lay in; the place.' },
+    {
+      word: 'photograph',
+      means:
+        'your own picture of a find, shrunk here and silent about place, device and time; credit beneath it.',
+    },
+    {
+      word: 'scale bar',
+      means: 'the short ruler drawn under a picture: how long a find is beside it.',
+    },
     { word: 'activity, kind', means: 'something pupils do; which sort of thing it is.' },
     { word: 'band', means: 'an age band: what is asked, and in which words, goes by it.' },
     {

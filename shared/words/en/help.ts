@@ -18,7 +18,7 @@ export const help = {
   no: 'no',
   findsTitle: 'Your finds',
   findsText:
-    'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there. Your own photographs go in content/sites/photos; list them under “photos” in the site file, each with its find, what it shows and a credit. What they tell of place and device is left out.',
+    'A site is a file in content/sites: its pits and their fills. Finds stand in that file, or in a table beside it with the same name and the ending .finds.csv. Columns, in any order: {columns}. Lengths are in millimetres, masses in grams. The words you may use are in content/vocabulary.yaml; add your own there. Your own photographs go in by Photographs on the Bench, which shrinks them; or put them in content/sites/photos and list them under “photos” in the site file, each with its find, what it shows and a credit. What they tell of place and device is left out.',
   dayTitle: 'A day file',
   dayText:
     'The groups, stations and adults of a day, in YAML: write it by hand, by the form of the Day sheet, or both. Slots are counted from 1. Names are of groups and of what adults do, never of people.',
