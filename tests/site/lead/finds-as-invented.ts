@@ -8,7 +8,8 @@ export function expectFindsAsInvented(table: string, { rows }: MadeList): void {
   const { data } = Papa.parse<Record<string, string>>(table, { header: true, skipEmptyLines: true });
   const taken = new Map(data.map((row) => [Number(row['small find']), row]));
   const finds = new Map([...rows.values()].map((find) => [find.number, find]));
-  expect([...taken.keys()].toSorted()).toEqual([...finds.keys()].toSorted());
+  const sorted = (numbers: Iterable<number>): readonly number[] => [...numbers].toSorted((a, b) => a - b);
+  expect(sorted(taken.keys())).toEqual(sorted(finds.keys()));
   for (const [number, { pit, context, thing, lengthMm, widthMm, thicknessMm, isBroken }] of finds) {
     const row = taken.get(number);
     expect({ number, ...row }).toMatchObject({
