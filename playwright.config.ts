@@ -14,6 +14,8 @@ export default defineConfig({
   retries: 1,
   reporter: [['list'], ['json', { outputFile: 'test-results/site.json' }]],
   use: {
+    // Each test is a new device, which would fetch all of the site to keep it. What is about the kept copy allows it.
+    serviceWorkers: 'block',
     baseURL: `http://localhost:${PORT}`,
     launchOptions: {
       executablePath: process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium',

@@ -1,3 +1,4 @@
+export { appendItem, type Item } from './append-item.ts';
 export { changeData, isSame, type Change } from './change.ts';
 export { changeYaml } from './change-yaml.ts';
 export { addPart, changeBlock, changeHead, changeProse, movePart, removePart } from './edit-lesson.ts';
@@ -16,4 +17,5 @@ export {
 } from './own-photos.ts';
 export { addSite, siteFileOf, siteOf } from './own-site.ts';
 export { outline, type BlockPiece, type Outline, type ProsePiece, type YamlPiece } from './outline.ts';
+export { takeBack, takeIn, type Taking } from './taking.ts';
 export { writeBlock } from './write-block.ts';

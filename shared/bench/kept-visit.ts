@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import type { ContentFile } from '../library/read-content.ts';
+import type { Taking } from './taking.ts';
 
 /** The version of what is written today. */
 export const KEPT_VERSION = 3;
@@ -15,6 +16,8 @@ export interface KeptVisit {
   readonly files: readonly ContentFile[];
   /** The names of the lead's own photographs: their bytes are kept beside the visit, so that a typed sign does not write them anew. */
   readonly photos: readonly string[];
+  /** The last finds list taken in, to be taken back by one press; null where there is none. */
+  readonly taking: Taking | null;
   /** Earlier texts, newest last. */
   readonly past: readonly string[];
   /** ISO 8601. */
@@ -28,13 +31,26 @@ const versionOne = z.object({
   changed: z.string(),
 });
 
+const file = z.object({ path: z.string(), file: z.string(), text: z.string() });
+
 const versionTwo = z.object({
   ...versionOne.shape,
-  files: z.array(z.object({ path: z.string(), file: z.string(), text: z.string() })),
+  files: z.array(file),
   past: z.array(z.string()),
 });
 
-const versionThree = z.object({ ...versionTwo.shape, photos: z.array(z.string()) });
+const taking = z.object({
+  site: z.string(),
+  finds: z.number(),
+  before: z.array(file),
+  wrote: z.array(z.object({ path: z.string(), mark: z.string() })),
+});
+
+const versionThree = z.object({
+  ...versionTwo.shape,
+  photos: z.array(z.string()),
+  taking: z._default(z.nullable(taking), null),
+});
 
 /** What each version wrote, the oldest first. */
 const VERSIONS = [versionOne, versionTwo, versionThree];
@@ -57,6 +73,14 @@ export function readKept(given: unknown): ReadKept {
   const read = VERSIONS[head.data.version - 1]?.safeParse(given);
   if (read?.success !== true) return { visit: null, fault: 'unreadable' };
   return {
-    visit: { files: [], photos: [], past: [], ...read.data, mark: 'pitlore-visit', version: KEPT_VERSION },
+    visit: {
+      files: [],
+      photos: [],
+      past: [],
+      taking: null,
+      ...read.data,
+      mark: 'pitlore-visit',
+      version: KEPT_VERSION,
+    },
   };
 }

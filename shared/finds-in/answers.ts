@@ -14,9 +14,14 @@ export interface Answers {
   readonly equal: Readonly<Record<string, string>>;
   /** Which pit a context belongs to. */
   readonly pits: Readonly<Record<number, string>>;
+  /**
+   * Where the finds go into a site that is there: by `row:place` or by the place as written (`P12/1199`, or `1199` alone), where it lies
+   * (`P2/1201`, with ` new` where that is to be made); by `row:number`, `replace` or another number.
+   */
+  readonly into: Readonly<Record<string, string>>;
 }
 
-export const NO_ANSWERS: Answers = { columns: {}, units: {}, cells: {}, equal: {}, pits: {} };
+export const NO_ANSWERS: Answers = { columns: {}, units: {}, cells: {}, equal: {}, pits: {}, into: {} };
 
 interface Asked {
   readonly row: number;
@@ -53,3 +58,18 @@ export const givePit = (answers: Answers, context: number, pit: string): Answers
   ...answers,
   pits: { ...answers.pits, [context]: pit },
 });
+
+/**
+ * Answers what was asked of a row that goes into a site: for that row, or for every row that says the same place.
+ *
+ * @example answerInto(NO_ANSWERS, { row: 5, field: 'context', received: 'P12/1199' }, 'P2/1201', 'equal').into // { 'P12/1199': 'P2/1201' }
+ */
+export const answerInto = (
+  answers: Answers,
+  { row, field, received }: { readonly row: number; readonly field: string; readonly received: string },
+  value: string,
+  reach: 'cell' | 'equal',
+): Answers => {
+  const key = field === 'small-find' ? `${row}:number` : reach === 'cell' ? `${row}:place` : received;
+  return { ...answers, into: { ...answers.into, [key]: value } };
+};

@@ -28,6 +28,8 @@ export interface RowIn {
   readonly cells: readonly string[];
   readonly outcome: 'find' | 'asked' | 'left-out';
   readonly find: Find | null;
+  /** True where the small-find number was given here, because the list has none that can be read. */
+  readonly isNumberGiven: boolean;
   readonly questions: readonly Question[];
   /** Fields that no cell gave, and the rule that did. */
   readonly guessed: Readonly<Partial<Record<Field, string>>>;
@@ -151,18 +153,20 @@ export function readFindsIn(text: string, given: Given): FindsIn {
   const textOfRow = new Map(cut.body.map(({ row, cells }) => [row, cells.join('\t')]));
   const sameText = (a: RowRead, b: RowRead): boolean =>
     textOfRow.get(a.open.row) === textOfRow.get(b.open.row);
-  const numbers = settleNumbers(read, places, sameText);
+  const there = (site?.pits ?? []).flatMap((pit) => pit.finds.map(({ smallFind }) => smallFind));
+  const numbers = settleNumbers(read, places, sameText, there);
 
   const rows = [
     ...out.map(({ row, reason }): RowIn => ({
       ...row,
       outcome: 'left-out',
       find: null,
+      isNumberGiven: false,
       questions: [],
       guessed: {},
       reason,
     })),
-    ...read.map(({ open, found, cells }, index): RowIn => {
+    ...read.map(({ open, found, cells, smallFind }, index): RowIn => {
       const place = places[index] ?? null;
       const number = numbers[index] ?? null;
       const isWaiting = open.questions.some(({ isBlocking }) => isBlocking);
@@ -182,6 +186,7 @@ export function readFindsIn(text: string, given: Given): FindsIn {
         cells,
         outcome,
         find,
+        isNumberGiven: smallFind === null,
         questions,
         guessed: Object.fromEntries(open.guessed),
         reason: null,

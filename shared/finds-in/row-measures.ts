@@ -36,6 +36,21 @@ const proposal = (
 const inLimits = (value: number, field: Measure): boolean =>
   value > 0 && value <= GREATEST && (field !== 'mass-g' || value >= LEAST_MASS_G);
 
+/** True for the units of a field: of weight, or of length. */
+const isUnitOf = (field: Measure, unit: Unit): boolean =>
+  (field === 'mass-g') === ['g', 'kg', 'mg'].includes(unit);
+
+/** What the lead said of a measure: in its own unit where none is said, as "3.8 cm" where one is; null where it is no number. */
+function saidMeasure(given: string, field: Measure, usesComma: boolean): number | null {
+  if (given === '') return null;
+  const bare = Number(given);
+  if (Number.isFinite(bare)) return bare;
+  const read = readNumber(given, usesComma);
+  if (read.kind !== 'number' || read.isRough || read.other !== null) return null;
+  if (read.unit === null) return read.value;
+  return isUnitOf(field, read.unit) ? converted(read.value, read.unit) : null;
+}
+
 /** Reads a measure of a row; questions about what is written are asked at once, about what is not by the caller. */
 export function readMeasure(
   reading: Reading,
@@ -53,9 +68,9 @@ export function readMeasure(
   });
   const given = answered(reading, open, field);
   if (given !== undefined) {
-    const value = Number(given);
+    const value = saidMeasure(given, field, usesComma);
     if (given === '' && field === 'mass-g') return { value: null, isSettled: true, lack: null, written };
-    if (inLimits(value, field)) return { value, isSettled: true, lack: null, written };
+    if (value !== null && inLimits(value, field)) return { value, isSettled: true, lack: null, written };
     return none('not-a-number', words.unfitAnswer(field, given));
   }
   if (written === '') return { value: null, isSettled: false, lack: null, written };
@@ -66,8 +81,7 @@ export function readMeasure(
 
   const own = ownUnit(field);
   const columnUnit = source.unit ?? own;
-  const isOwnKind = (unit: Unit | null): unit is Unit =>
-    unit !== null && (field === 'mass-g') === ['g', 'kg', 'mg'].includes(unit);
+  const isOwnKind = (unit: Unit | null): unit is Unit => unit !== null && isUnitOf(field, unit);
   const unit = isOwnKind(read.unit) ? read.unit : columnUnit;
   if (unit === null || own === null) return none('not-a-number', words.notNumber(field, written));
   if (read.unit !== null && !isOwnKind(read.unit))

@@ -11,6 +11,12 @@ const DAY =
 
 const isWhole = (value: number): boolean => Number.isInteger(value) && value > 0 && value <= GREATEST;
 
+/** The one number a lead's answer names, as "212", "(212)" or "SF 12"; null where it names none, or several. */
+function saidNumber(given: string): number | null {
+  const [, digits] = /^[^\d.,-]*(\d+)[^\d.,-]*$/.exec(given) ?? [];
+  return digits !== undefined && isWhole(Number(digits)) ? Number(digits) : null;
+}
+
 /**
  * The context of a row. Round brackets number a fill by the habit of the trade and are read; square ones number a cut.
  *
@@ -19,10 +25,17 @@ const isWhole = (value: number): boolean => Number.isInteger(value) && value > 0
 export function readContext(reading: Reading, open: OpenRow, above: number | null): number | null {
   const written = open.textOf('context');
   const given = answered(reading, open, 'context');
-  if (given !== undefined && isWhole(Number(given))) return Number(given);
+  const said = given === undefined ? null : saidNumber(given);
+  if (said !== null) return said;
   const groups = isFormula(written) ? [] : (written.match(/\d+/g) ?? []).map(Number).filter(isWhole);
   const [first] = groups;
   const fromAbove = above === null ? [] : [{ value: String(above), label: words.rowAbove(String(above)) }];
+  // An answer that names no number is told of, not passed over.
+  if (given !== undefined) {
+    const asked = words.unfitAnswer('context', given);
+    ask(open, 'context', { reason: 'number-unclear', asked, proposals: fromAbove, taken: null });
+    return null;
+  }
   const isPlain = groups.length === 1 && PLAIN_CONTEXT.test(written);
   // "03-Apr" was 3-4 before a spreadsheet took it for a day: neither number is the context for certain.
   if (first === undefined || DAY.test(written)) {
@@ -66,7 +79,8 @@ export function readSmallFind(
 ): { readonly number: number | null; readonly isSettled: boolean } {
   const written = open.textOf('small-find');
   const given = answered(reading, open, 'small-find');
-  if (given !== undefined && isWhole(Number(given))) return { number: Number(given), isSettled: true };
+  const said = given === undefined ? null : saidNumber(given);
+  if (said !== null) return { number: said, isSettled: true };
   const last = isFormula(written) ? undefined : /(\d+)\D*$/.exec(written)?.[1];
   const number = last === undefined ? null : Number(last);
   if (number === null || !isWhole(number)) return { number: null, isSettled: false };

@@ -7,25 +7,32 @@ import type { UsualType } from './read-words.ts';
 
 /** More than this a lead does not choose from at a glance; the whole vocabulary is a press away. ASM. */
 const MOST_PROPOSALS = 6;
-
-/** True for a value the vocabulary has. */
-function isValue(reading: Reading, field: WordField, id: string): boolean {
-  const looked = reading.lookUps[field](id);
-  return looked.sure === 'yes' && looked.ids[0] === id;
-}
+/** What is proposed where no state is known. */
+const STATES = ['whole', 'broken', 'burnt', 'worn'] as const;
 
 const proposalsOf = (reading: Reading, field: WordField, ids: readonly string[]): readonly Proposal[] =>
   [...new Set(ids)].slice(0, MOST_PROPOSALS).map((value) => ({ value, label: reading.label(field, value) }));
 
-/** The lead's answer where it is a value of the vocabulary; one that is not is asked again. */
-function fromLead(reading: Reading, open: OpenRow, field: WordField): string | null | undefined {
+/**
+ * The lead's answer, in any word that a list may say it in; what it could mean besides is asked again.
+ *
+ * @param likely What is proposed where nothing is known by that word.
+ */
+function fromLead(
+  reading: Reading,
+  open: OpenRow,
+  field: WordField,
+  likely: () => readonly string[],
+): string | null | undefined {
   const given = answered(reading, open, field);
   if (given === undefined) return undefined;
-  if (isValue(reading, field, given)) return given;
+  const { sure, ids } = reading.lookUps[field](given);
+  const [first] = ids;
+  if (sure === 'yes' && first !== undefined) return first;
   ask(open, field, {
-    reason: 'word-unknown',
-    asked: words.unfitAnswer(field, given),
-    proposals: [],
+    reason: first === undefined ? 'word-unknown' : 'word-open',
+    asked: first === undefined ? words.unfitAnswer(field, given) : words.wordOpen(field, given),
+    proposals: proposalsOf(reading, field, first === undefined ? likely() : ids),
     taken: null,
   });
   return null;
@@ -130,9 +137,9 @@ function typesOf(reading: Reading, open: OpenRow, material: string | undefined):
 
 /** The object of a row, or null where the lead must say. */
 export function readObject(reading: Reading, open: OpenRow): string | null {
-  const given = fromLead(reading, open, 'object-type');
-  if (given !== undefined) return given;
   const material = reading.lookUps.material(open.textOf('material')).ids[0];
+  const given = fromLead(reading, open, 'object-type', () => typesOf(reading, open, material));
+  if (given !== undefined) return given;
   const written = open.textOf('object-type');
   const isKnown = written !== '' && reading.lookUps['object-type'](written).ids.length > 0;
   const likely = isKnown ? [] : typesOf(reading, open, material);
@@ -167,7 +174,7 @@ function readFitting(
   likely: readonly string[],
 ): string | null {
   const label = reading.label('object-type', object);
-  const given = fromLead(reading, open, field);
+  const given = fromLead(reading, open, field, () => likely);
   if (given !== undefined) return given;
   const before = open.questions.length;
   const read = fromCell(reading, open, field, likely, label);
@@ -196,7 +203,7 @@ function readFitting(
 /** The state: a column's, else what the note or the object's name says, else what is usual. */
 function readState(reading: Reading, open: OpenRow, object: string, usual: UsualType | null): string | null {
   const label = reading.label('object-type', object);
-  const given = fromLead(reading, open, 'state');
+  const given = fromLead(reading, open, 'state', () => STATES);
   if (given !== undefined) return given;
   const read = fromCell(reading, open, 'state', usual === null ? [] : [usual.state], label);
   if (read !== undefined) return read;
@@ -219,7 +226,7 @@ function readState(reading: Reading, open: OpenRow, object: string, usual: Usual
   ask(open, 'state', {
     reason: 'word-unknown',
     asked: words.wordMissing('state'),
-    proposals: proposalsOf(reading, 'state', ['whole', 'broken', 'burnt', 'worn']),
+    proposals: proposalsOf(reading, 'state', STATES),
     taken: null,
   });
   return null;
@@ -233,7 +240,7 @@ function readAdded(
   byRule: string | null,
   why: string,
 ): string | null {
-  const given = fromLead(reading, open, field);
+  const given = fromLead(reading, open, field, () => (byRule === null ? [] : [byRule]));
   if (given !== undefined) return given;
   const read = fromCell(reading, open, field, byRule === null ? [] : [byRule], '');
   if (read !== undefined) return read;

@@ -7,17 +7,21 @@ import type { Place } from './settle-pits.ts';
 /**
  * Gives each row its small-find number: as written; the next free one where none is; asked where two rows have the
  * same. Where a list begins its numbers again in each pit, the same number in two pits is no repetition.
+ *
+ * @param there Numbers the site has already: none of them is free.
  */
 export function settleNumbers(
   rows: readonly RowRead[],
   places: readonly (Place | null)[],
   sameText: (row: RowRead, other: RowRead) => boolean,
+  there: readonly number[] = [],
 ): readonly (number | null)[] {
-  const used = new Set(rows.flatMap(({ smallFind }) => smallFind ?? []));
+  const listed = new Set(rows.flatMap(({ smallFind }) => smallFind ?? []));
+  const used = new Set([...listed, ...there]);
   let highest = 0;
   for (const number of used) highest = Math.max(highest, number);
   const written = rows.filter(({ smallFind }) => smallFind !== null).length;
-  const pitsRestart = restarts(rows, places, written - used.size);
+  const pitsRestart = restarts(rows, places, written - listed.size);
   const seen = new Map<string, RowRead>();
   const give = (): number => {
     highest += 1;

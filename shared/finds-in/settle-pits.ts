@@ -40,7 +40,7 @@ function knowPits(rows: readonly RowRead[], site: Site | null, answers: Answers)
     if (run !== undefined && context - (run.at(-1) ?? 0) <= WIDEST_GAP) run.push(context);
     else runs.push([context]);
   }
-  const taken = new Set(pitOf.values());
+  const taken = new Set([...pitOf.values(), ...(site?.pits ?? []).map(({ id }) => id)]);
   const why = new Map<string, string>();
   let next = 1;
   for (const run of runs) {
@@ -55,11 +55,16 @@ function knowPits(rows: readonly RowRead[], site: Site | null, answers: Answers)
 
 /** Settles where each row lay. A list without contexts is put in one a pit, and this is told. */
 export function settlePits(
-  rows: readonly RowRead[],
+  given: readonly RowRead[],
   site: Site | null,
   answers: Answers,
   hasContexts: boolean,
 ): { readonly places: readonly (Place | null)[]; readonly pits: readonly PitGuess[] } {
+  // "p3" is the site's P3.
+  const ownName = new Map((site?.pits ?? []).map(({ id }) => [id.toLowerCase(), id]));
+  const rows = given.map((read): RowRead =>
+    typeof read.pit === 'string' ? { ...read, pit: ownName.get(read.pit.toLowerCase()) ?? read.pit } : read,
+  );
   const { pitOf, why } = knowPits(rows, site, answers);
   const contextsOf = new Map<string, Set<number>>();
   const ownContext = new Map<string, number>();
@@ -77,6 +82,7 @@ export function settlePits(
       open.guessed.set('context', words.onlyContext());
     }
     if (pit === undefined) pit = 'P1';
+    if (read.pit === undefined && read.context === null) open.guessed.set('pit', words.onlyPit());
     if (read.pit === undefined && why.has(pit)) open.guessed.set('pit', why.get(pit) ?? '');
     contextsOf.set(pit, (contextsOf.get(pit) ?? new Set()).add(context));
     return { pit, context };

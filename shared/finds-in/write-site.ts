@@ -1,6 +1,7 @@
 import type { Find } from '../library/library.ts';
 import type { Status } from '../library/status.ts';
 import { plain } from './plain.ts';
+import { APART_M, pitLines } from './stand-ins.ts';
 import { siteWords as words } from '../words/en/finds-in-site.ts';
 
 /** What a site file says of the place; a finds list knows none of it. */
@@ -32,11 +33,6 @@ export function siteHead(name: string): SiteHead {
   };
 }
 
-/** Stand-ins for what only a plan and a section can tell: pits in a row, a metre across. */
-const PIT_MM = 1000;
-const FILL_MM = 150;
-const APART_M = 3;
-
 /**
  * The site file that goes with a finds table: pits and fills by name, their places and sizes stand-ins that a comment
  * says are to be replaced.
@@ -45,24 +41,13 @@ export function writeSite(head: SiteHead, finds: readonly Find[]): string {
   const contextsOf = new Map<string, Set<number>>();
   for (const { pit, context } of finds) contextsOf.set(pit, (contextsOf.get(pit) ?? new Set()).add(context));
   const text = (value: string): string => JSON.stringify(value);
-  const pits = [...contextsOf].map(([pit, contexts], index) => {
+  const pits = [...contextsOf].map(([id, contexts], index) => {
     const fills = [...contexts].toSorted((a, b) => a - b);
     const cut = Math.max(1, (fills[0] ?? 1) - 1);
-    return [
-      `- id: ${text(pit)}`,
-      `  cut: ${cut}`,
-      `  centre: {east-m: ${index * APART_M}, north-m: 0}`,
-      '  top-level-m-od: 0',
-      `  length-mm: ${PIT_MM}`,
-      `  width-mm: ${PIT_MM}`,
-      `  depth-mm: ${fills.length * FILL_MM}`,
-      '  profile: bowl',
-      '  fills:',
-      ...fills.map(
-        (context) =>
-          `  - {context: ${context}, description: ${text(words.fill())}, thickness-mm: ${FILL_MM}}`,
-      ),
-    ].join('\n');
+    const pit = { id, cut, eastM: index * APART_M, northM: 0, topLevelMOd: 0, contexts: fills };
+    return pitLines(pit)
+      .map((line, place) => `${place === 0 ? '- ' : '  '}${line}`)
+      .join('\n');
   });
   const period = [
     `  label: ${text(words.periodLabel())}`,

@@ -1,10 +1,12 @@
 import type { Find } from '../library/library.ts';
 import { TABLE_COLUMNS } from '../library/read-finds-table.ts';
 
-const cell = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+/** A text as a cell of a table: in quotes where it needs them. */
+export const cell = (text: string): string =>
+  /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 
 /** A find's cells by column name; what is absent is an empty cell. */
-const cellsOf = (find: Find): Readonly<Record<string, string | number | undefined>> => ({
+export const cellsOf = (find: Find): Readonly<Record<string, string | number | undefined>> => ({
   pit: find.pit,
   'small find': find.smallFind,
   context: find.context,

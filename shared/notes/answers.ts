@@ -16,7 +16,7 @@ export function unscoredBlocks(sheet: Sheet): readonly NotesBlock[] | null {
 }
 
 /** The blocks of a sheet that holds answers; null for every other sheet. */
-function answerBlocks(sheet: Sheet): readonly NotesBlock[] | null {
+export function answerBlocks(sheet: Sheet): readonly NotesBlock[] | null {
   switch (sheet.part) {
     case 'answers':
       return findAnswers(sheet);

@@ -15,7 +15,7 @@ export function safeName(name: string): string {
   // oxlint-disable-next-line no-control-regex
   const plain = name.replaceAll(/[\u0000-\u001f\u007f<>:"/\\|?*]/g, '-').replace(/^[. ]+|[. ]+$/g, '');
   const told = RESERVED.test(plain) ? `visit-${plain}` : plain;
-  const signs = [...(told === '' ? 'lesson' : told)];
+  const signs = Array.from(told === '' ? 'lesson' : told);
   while (writeUtf8(signs.join('')).length > MOST_BYTES) signs.pop();
   return signs.join('').replace(/[. ]+$/, '');
 }

@@ -1,6 +1,14 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { carryPhotos, NO_FILES, outline, type Outline, type OwnFiles } from '../../shared/bench/index.ts';
+import {
+  carryPhotos,
+  NO_FILES,
+  outline,
+  takeBack,
+  takeIn,
+  type Outline,
+  type OwnFiles,
+} from '../../shared/bench/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
 import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
@@ -15,7 +23,7 @@ import { createEdits } from './edits.ts';
 import type { LessonFields } from './field.ts';
 import { FindsInPanel } from './FindsInPanel.tsx';
 import { KeepingLine } from './KeepingLine.tsx';
-import type { PackFiles } from './make-pack-here.ts';
+import type { BenchFiles } from './bench-files.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
 import { PhotosPanel } from './photos/PhotosPanel.tsx';
@@ -32,7 +40,7 @@ export interface BenchProps {
   readonly fields: LessonFields;
   /** Where the site's content is served. */
   readonly content: string;
-  readonly files: PackFiles & { readonly preview: string };
+  readonly files: BenchFiles;
   readonly help: string;
   /** Where the Day sheet is. */
   readonly day: string;
@@ -42,6 +50,8 @@ const titleIn = (text: string): string => {
   const title = outline(text).head?.data?.['title'];
   return typeof title === 'string' ? title : '';
 };
+
+const NO_SITES: Offers['sites'] = [];
 
 /** The sites to draft from, the lead's own last. */
 function sitesInOrder({ sites }: Offers, own: readonly ContentFile[]): readonly Offer[] {
@@ -82,6 +92,8 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
   const [loose, setLoose] = useState<OwnFiles>(NO_FILES);
   const [files, photos] = [visit?.files ?? loose.files, visit?.photos ?? loose.photos];
   const own = useMemo(() => ({ files, photos }), [files, photos]);
+  const taking = (visit === null ? loose.taking : visit.taking) ?? null;
+  const before = useMemo(() => (taking === null ? null : takeBack(files, taking)), [files, taking]);
 
   useEffect(() => {
     const keepNow = (): void => void bench.keepNow();
@@ -141,10 +153,15 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
         <FindsInPanel
           checker={checker}
           isOpened={opened !== null}
-          take={(_, taken) => {
-            const paths = new Set(taken.map(({ path }) => path));
-            const all = [...files.filter(({ path }) => !paths.has(path)), ...taken];
-            putOwn(carryPhotos(own, { files: all, photos }));
+          sites={opened?.offers.sites ?? NO_SITES}
+          files={files}
+          take={(taken, told) => {
+            const carried = carryPhotos(own, { files: taken, photos });
+            putOwn({ ...takeIn(files, carried.files, told), photos });
+          }}
+          taking={before === null || keeping === 'elsewhere' ? null : taking}
+          takeBack={() => {
+            if (before !== null) putOwn({ files: before, photos, taking: null });
           }}
         />
         <PhotosPanel bench={bench} checker={checker} site={siteIn(read)} />
@@ -155,7 +172,7 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
             files={files}
             kinds={Object.keys(fields.kinds)}
             hasVisit={visit !== null && keeping !== 'elsewhere'}
-            beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, own)}
+            beginWith={(text) => void bench.begin(slug(titleIn(text)) || 'lesson', text, { ...own, taking })}
             replaceWith={(text) => {
               bench.write(text, 'draft');
             }}

@@ -1,12 +1,15 @@
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Taking } from '../../shared/bench/index.ts';
 import {
   answer,
+  answerInto,
   decodeText,
   giveColumn,
   giveUnit,
   NO_ANSWERS,
   type Answers,
+  type RowInto,
 } from '../../shared/finds-in/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
 import { benchFinds as words } from '../../shared/words/en/bench-finds.ts';
@@ -14,27 +17,43 @@ import { findsInWords } from '../../shared/words/en/finds-in.ts';
 import { say } from '../../shared/words/index.ts';
 import type { Checker } from './checker.ts';
 import { ColumnsTable } from './ColumnsTable.tsx';
+import { FindsInto } from './FindsInto.tsx';
 import { KeyInFind } from './KeyInFind.tsx';
+import { LeftOut } from './LeftOut.tsx';
+import type { Offer } from './protocol.ts';
 import { QuestionsList } from './QuestionsList.tsx';
 
 interface Props {
   readonly checker: Checker;
   readonly isOpened: boolean;
-  readonly take: (site: string, files: readonly ContentFile[]) => void;
+  /** The sites there are, the lead's own among them. */
+  readonly sites: readonly Offer[];
+  /** The lead's own files. */
+  readonly files: readonly ContentFile[];
+  readonly take: (files: readonly ContentFile[], told: Pick<Taking, 'site' | 'finds'>) => void;
+  /** The last list taken, where it can be taken back. */
+  readonly taking: Taking | null;
+  readonly takeBack: () => void;
 }
 
 /** From a finds list as it comes to finds on the bench: the list, its columns, its questions, what is left out. */
-export function FindsInPanel({ checker, isOpened, take }: Props) {
+export function FindsInPanel({ checker, isOpened, sites, files, take, taking, takeBack }: Props) {
   const [text, setText] = useState('');
   const [answers, setAnswers] = useState<Answers>(NO_ANSWERS);
   const [name, setName] = useState('');
   const [told, setTold] = useState('');
   const [asked, setAsked] = useState(0);
+  const [chosen, setChosen] = useState('');
+  const taker = useRef<HTMLButtonElement>(null);
   const read = useStore(checker.$finds);
   const called = name.trim() === '' ? words.siteDefault : name.trim();
+  // A site may have been taken away again since it was chosen.
+  const into = sites.find(({ value }) => value === chosen) ?? null;
+  const target = into?.value ?? null;
   useEffect(() => {
-    if (isOpened && text.trim() !== '') setAsked(checker.readFinds({ text, answers, name: called }));
-  }, [checker, isOpened, text, answers, called]);
+    if (isOpened && text.trim() !== '')
+      setAsked(checker.readFinds({ text, answers, name: called, into: target, files }));
+  }, [checker, isOpened, text, answers, called, target, files]);
 
   const begin = (list: string): void => {
     setText(list);
@@ -51,6 +70,24 @@ export function FindsInPanel({ checker, isOpened, take }: Props) {
   const list = text.trim() === '' ? null : read;
   // Until the newest words have been read, the finds would be those of the words before.
   const canTake = list !== null && list.number === asked && list.files.length > 0;
+  const ready =
+    list === null
+      ? 0
+      : list.into === null
+        ? list.read.rows.filter(({ find }) => find !== null).length
+        : list.into.counts.fresh + list.into.counts.replaced;
+  const leaveOut = (row: number): void => {
+    setAnswers({ ...answers, cells: { ...answers.cells, [`${row}:small-find`]: 'leave-row-out' } });
+  };
+  const press = (): void => {
+    if (list === null || !canTake) {
+      setTold(into === null || ready > 0 ? words.takeNone : say(words.intoNone, { site: into.means }));
+      return;
+    }
+    const site = into?.means ?? called;
+    take(list.files, { site, finds: ready });
+    setTold(say(into === null ? words.taken : words.intoTaken, { site }));
+  };
   return (
     <details class="finds-in">
       <summary>{words.title}</summary>
@@ -106,18 +143,47 @@ export function FindsInPanel({ checker, isOpened, take }: Props) {
               setAnswers(giveUnit(answers, column, unit));
             }}
           />
-          <QuestionsList
-            questions={list.read.questions}
-            answer={(question, value, reach) => {
-              setAnswers(answer(answers, question, value, reach));
-            }}
-            leaveOut={(row) => {
-              setAnswers({
-                ...answers,
-                cells: { ...answers.cells, [`${row}:small-find`]: 'leave-row-out' },
-              });
-            }}
-          />
+          <div class="begin-form belong">
+            <label>
+              {words.belong}
+              <select
+                class="form-value"
+                value={target ?? ''}
+                onChange={({ currentTarget }) => {
+                  setChosen(currentTarget.value);
+                  setAnswers({ ...answers, into: {} });
+                }}
+              >
+                <option value="">{words.belongNew}</option>
+                {sites.map(({ value, means }) => (
+                  <option key={value} value={value}>
+                    {say(words.belongThere, { site: means })}
+                  </option>
+                ))}
+              </select>
+            </label>
+          </div>
+          {(list.read.questions.length > 0 || (list.into?.questions ?? []).length === 0) && (
+            <QuestionsList
+              label={words.questions}
+              left={words.questionsLeft}
+              questions={list.read.questions}
+              answer={(question, value, reach) => {
+                setAnswers(answer(answers, question, value, reach));
+              }}
+              leaveOut={leaveOut}
+            />
+          )}
+          {list.into !== null && (
+            <FindsInto
+              into={list.into}
+              isUnwritten={ready > 0 && list.files.length === 0}
+              answer={(question, value, reach) => {
+                setAnswers(answerInto(answers, question, value, reach));
+              }}
+              leaveOut={leaveOut}
+            />
+          )}
           {list.guesses.length > 0 && (
             <details>
               <summary>{words.guesses}</summary>
@@ -130,55 +196,59 @@ export function FindsInPanel({ checker, isOpened, take }: Props) {
               </ul>
             </details>
           )}
-          <LeftOut rows={list.read.rows} />
+          <LeftOut rows={list.into === null ? list.read.rows : outOf(list.into.rows)} />
+          {list.isTaken && taking?.site !== called && (
+            <p class="small">{say(words.nameTaken, { site: called })}</p>
+          )}
           <div class="begin-form">
-            <label>
-              {words.siteName}
-              <input
-                type="text"
-                class="form-value"
-                maxLength={60}
-                autocomplete="off"
-                value={name}
-                onInput={({ currentTarget }) => {
-                  setName(currentTarget.value);
-                }}
-              />
-            </label>
+            {into === null && (
+              <label>
+                {words.siteName}
+                <input
+                  type="text"
+                  class="form-value"
+                  maxLength={60}
+                  autocomplete="off"
+                  value={name}
+                  onInput={({ currentTarget }) => {
+                    setName(currentTarget.value);
+                  }}
+                />
+              </label>
+            )}
             <button
               type="button"
               class="press"
               data-weight="main"
+              ref={taker}
               aria-disabled={!canTake}
-              onClick={() => {
-                if (!canTake) setTold(words.takeNone);
-                else {
-                  take(list.site, list.files);
-                  setTold(say(words.taken, { site: called }));
-                }
-              }}
+              onClick={press}
             >
-              {say(words.take, { count: list.read.rows.filter(({ find }) => find !== null).length })}
+              {say(words.take, { count: ready })}
             </button>
           </div>
         </>
+      )}
+      {taking !== null && (
+        <p class="last-taken">
+          {say(words.lastTaken, { count: taking.finds, site: taking.site })}{' '}
+          <button
+            type="button"
+            class="press small"
+            onClick={() => {
+              takeBack();
+              setTold(say(words.tookBack, { site: taking.site }));
+              // The press goes with what it takes back.
+              taker.current?.focus();
+            }}
+          >
+            {words.takeBack}
+          </button>
+        </p>
       )}
     </details>
   );
 }
 
-/** Rows that are left out, each with its reason: nothing goes without a word. */
-function LeftOut({ rows }: { rows: readonly { readonly row: number; readonly reason: string | null }[] }) {
-  const out = rows.filter(({ reason }) => reason !== null);
-  if (out.length === 0) return null;
-  return (
-    <details>
-      <summary>{words.leftOut}</summary>
-      <ul class="prose-list small">
-        {out.map(({ row, reason }) => (
-          <li key={row}>{say(words.leftOutRow, { row, reason: reason ?? '' })}</li>
-        ))}
-      </ul>
-    </details>
-  );
-}
+const outOf = (rows: readonly RowInto[]): readonly RowInto[] =>
+  rows.filter(({ outcome }) => outcome === 'left-out');

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Outline } from '../../shared/bench/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { benchPapers as papersWords } from '../../shared/words/en/bench-papers.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import type { BenchStore, OpenVisit } from '../stores/bench.ts';
 import { AddingUp } from './AddingUp.tsx';
@@ -10,10 +11,13 @@ import type { Checker } from './checker.ts';
 import type { Edits } from './edits.ts';
 import type { LessonFields } from './field.ts';
 import { FileText, type Caret } from './FileText.tsx';
-import type { PackFiles } from './make-pack-here.ts';
+import type { BenchFiles } from './bench-files.ts';
+import { PapersPanel } from './PapersPanel.tsx';
 import { PagePanel, type PageWanted } from './PagePanel.tsx';
 import { PlanDay } from './PlanDay.tsx';
+import { createPapersDesk } from './papers-desk.ts';
 import { ProblemsList } from './ProblemsList.tsx';
+import { usualSize } from './usual-size.ts';
 import { VisitParts } from './VisitParts.tsx';
 
 interface Props {
@@ -26,7 +30,7 @@ interface Props {
   readonly caret: Caret | null;
   readonly setCaret: (caret: Caret) => void;
   readonly isLocked: boolean;
-  readonly files: PackFiles & { readonly preview: string };
+  readonly files: BenchFiles;
   readonly help: string;
   /** Where the Day sheet is. */
   readonly day: string;
@@ -59,6 +63,7 @@ export function OnBench(props: Props) {
   const { text } = visit.history;
   const [pupils, setPupils] = useState(CLASS_OF);
   const [page, setPage] = useState<PageWanted>({ isShown: false, band: null });
+  const [desk] = useState(() => createPapersDesk(checker.papers, usualSize(navigator.language)));
   const opened = useStore(checker.$opened);
   const answer = useStore(checker.$checked);
   // Only what was said of this visit: another may have been on the bench.
@@ -145,6 +150,16 @@ export function OnBench(props: Props) {
         canPlan={checked?.added !== null && checked?.text === text}
         day={day}
       />
+      <section class="lead-papers" aria-labelledby="bench-papers">
+        <h2 id="bench-papers">{papersWords.title}</h2>
+        <PapersPanel
+          address={files.papers}
+          desk={desk}
+          visit={wants}
+          listed={checked?.papers ?? null}
+          isFresh={checked?.text === text}
+        />
+      </section>
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { bench as words } from '../../shared/words/en/bench.ts';
 import { say } from '../../shared/words/index.ts';
+import { MOST_KILOBYTES } from '../packs/pack-size.ts';
 import { makePackHere, type PackFiles } from './make-pack-here.ts';
 import { PageSeen } from './PageSeen.tsx';
 import type { PackPart } from './protocol.ts';
@@ -37,7 +38,14 @@ export function PagePanel({ files, name, bands, wanted, want, page, packPart, ca
       const { html, kilobytes, hasFonts } = await makePackHere(files, part);
       saveFile(`${name}.html`, html, 'text/html');
       const made = say(words.packMade, { file: `${name}.html`, kilobytes });
-      setTold(hasFonts ? made : `${made} ${words.packFaces}`);
+      const isLarge = kilobytes > MOST_KILOBYTES;
+      setTold(
+        [
+          made,
+          ...(hasFonts ? [] : [words.packFaces]),
+          ...(isLarge ? [say(words.packLarge, { most: MOST_KILOBYTES })] : []),
+        ].join(' '),
+      );
     } catch (error) {
       setTold(say(words.packFailed, { because: error instanceof Error ? error.message : String(error) }));
     }

@@ -1,6 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { bench as words } from '../../shared/words/en/bench.ts';
+import { packFeet } from '../packs/pack-page.ts';
+import type { LessonTold } from '../player/lesson-view.ts';
 import type { PackPart } from './protocol.ts';
+import { MAY } from './shut-off.ts';
 
 interface Props {
   readonly preview: string;
@@ -16,8 +19,9 @@ export function PageSeen({ preview, page }: Props) {
   const tell = (): void => {
     if (page === null || told.current === lesson) return;
     told.current = lesson;
+    const feet = packFeet(page.title, page.lesson);
     // The frame has no origin of its own to be named: it runs shut off.
-    frame.current?.contentWindow?.postMessage(page.lesson, '*');
+    frame.current?.contentWindow?.postMessage({ lesson: page.lesson, feet } satisfies LessonTold, '*');
   };
   useEffect(tell, [lesson]);
   // Fetched here and not by the frame: a frame that is shut off has no share in the copy kept for no signal.
@@ -34,7 +38,7 @@ export function PageSeen({ preview, page }: Props) {
           ref={frame}
           class="page-seen"
           title={words.pageFrame}
-          sandbox="allow-scripts"
+          sandbox={MAY}
           srcdoc={html}
           hidden={page === null}
           onLoad={() => {

@@ -1,26 +1,35 @@
 import { useState } from 'preact/hooks';
-import type { Question } from '../../shared/finds-in/index.ts';
+import type { IntoQuestion, Question } from '../../shared/finds-in/index.ts';
 import { benchFinds as words } from '../../shared/words/en/bench-finds.ts';
-import { say } from '../../shared/words/index.ts';
+import { say, type Template } from '../../shared/words/index.ts';
 
-interface Props {
-  readonly questions: readonly Question[];
-  readonly answer: (question: Question, value: string, reach: 'cell' | 'equal') => void;
+interface Props<Asked extends Question | IntoQuestion> {
+  readonly label: string;
+  /** How many there are, by `count`, and how many are shown. */
+  readonly left: Template;
+  readonly questions: readonly Asked[];
+  readonly answer: (question: Asked, value: string, reach: 'cell' | 'equal') => void;
   readonly leaveOut: (row: number) => void;
 }
 
 const SHOWN = 6;
 
 /** What the lead is asked, row by row: what finds wait for comes first. */
-export function QuestionsList({ questions, answer, leaveOut }: Props) {
+export function QuestionsList<Asked extends Question | IntoQuestion>({
+  label,
+  left,
+  questions,
+  answer,
+  leaveOut,
+}: Props<Asked>) {
   const inOrder = questions.toSorted((a, b) => Number(b.isBlocking) - Number(a.isBlocking) || a.row - b.row);
   const shown = inOrder.slice(0, SHOWN);
   return (
-    <section aria-label={words.questions}>
+    <section aria-label={label}>
       <p role="status">
         {questions.length === 0
           ? words.questionsNone
-          : say(words.questionsLeft, { count: questions.length, shown: shown.length })}
+          : say(left, { count: questions.length, shown: shown.length })}
       </p>
       <ol class="questions">
         {shown.map((question) => (
@@ -36,11 +45,11 @@ export function QuestionsList({ questions, answer, leaveOut }: Props) {
   );
 }
 
-interface OneProps extends Pick<Props, 'answer' | 'leaveOut'> {
-  readonly question: Question;
+interface OneProps<Asked extends Question | IntoQuestion> extends Pick<Props<Asked>, 'answer' | 'leaveOut'> {
+  readonly question: Asked;
 }
 
-function OneQuestion({ question, answer, leaveOut }: OneProps) {
+function OneQuestion<Asked extends Question | IntoQuestion>({ question, answer, leaveOut }: OneProps<Asked>) {
   const [isForAll, setForAll] = useState(question.isShared);
   const [other, setOther] = useState('');
   const { row, header, asked, proposals, taken, isBlocking, isShared, received } = question;

@@ -1,5 +1,6 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import type { OwnFiles } from '../../shared/bench/index.ts';
+import type { PrintedVisit } from '../printing/print-view.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import type {
   Answer,
@@ -14,6 +15,7 @@ import type {
   FindsRead,
   Opened,
   PackPart,
+  PapersAsk,
 } from './protocol.ts';
 
 /** The page's side of its worker. */
@@ -36,6 +38,8 @@ export interface Checker {
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
   /** The files of a site of the content; null where there is none of that name. */
   readonly site: (site: string) => Promise<OwnFiles | null>;
+  /** All papers of a visit; null where an error stands in the way. */
+  readonly papers: (ask: Omit<PapersAsk, 'ask' | 'number'>) => Promise<PrintedVisit | null>;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
   /** A day file made from a visit; null where an error stands in the way. */
   readonly day: (ask: Omit<DayAsk, 'ask' | 'number'>) => Promise<DayMade['made']>;
@@ -51,6 +55,7 @@ export function createChecker(content: string): Checker {
   let lastFinds = 0;
   const $finds = atom<FindsRead | null>(null);
   const sites = new Map<number, (site: OwnFiles | null) => void>();
+  const papers = new Map<number, (visit: PrintedVisit | null) => void>();
   const drafts = new Map<number, (drafted: Drafted) => void>();
   const days = new Map<number, (made: DayMade['made']) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
@@ -76,6 +81,9 @@ export function createChecker(content: string): Checker {
     } else if (data.answer === 'day') {
       days.get(data.number)?.(data.made);
       days.delete(data.number);
+    } else if (data.answer === 'papers') {
+      papers.get(data.number)?.(data.visit);
+      papers.delete(data.number);
     } else {
       const asked = waiting.get(data.number);
       waiting.delete(data.number);
@@ -118,6 +126,12 @@ export function createChecker(content: string): Checker {
         number += 1;
         sites.set(number, answer);
         post({ ask: 'site', number, site });
+      }),
+    papers: ({ name, text, files }) =>
+      new Promise((answer) => {
+        number += 1;
+        papers.set(number, answer);
+        post({ ask: 'papers', number, name, text, files });
       }),
     draft: (wanted) =>
       new Promise((answer) => {

@@ -2,10 +2,11 @@ import type { OwnFiles } from '../../shared/bench/index.ts';
 import type { AddedUp, ClaimLine } from '../../shared/compile/index.ts';
 import type { Problem } from '../../shared/lesson/index.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
-import type { Answers, FindsIn, GuessTold } from '../../shared/finds-in/index.ts';
+import type { Answers, FindsIn, GuessTold, IntoSite } from '../../shared/finds-in/index.ts';
 import type { DraftRequest } from '../../shared/drafting/index.ts';
 import type { LessonDay } from '../../shared/lesson-day/index.ts';
 import type { LessonView } from '../player/lesson-view.ts';
+import type { PrintedVisit } from '../printing/print-view.ts';
 import type { SiteLesson } from './content.ts';
 
 /** What the page asks of its worker: hold this text against the library. */
@@ -30,6 +31,14 @@ export interface PackPart {
   readonly lesson: LessonView;
 }
 
+/** A paper a visit has: for whom, and how many copies. */
+export interface PaperListed {
+  readonly path: string;
+  readonly name: string;
+  readonly whom: string;
+  readonly copies: string;
+}
+
 export interface Checked {
   readonly answer: 'checked';
   readonly number: number;
@@ -42,6 +51,8 @@ export interface Checked {
   readonly added: AddedUp | null;
   readonly bands: readonly string[];
   readonly page: PackPart | null;
+  /** What can be printed; [] where an error stands in the way. */
+  readonly papers: readonly PaperListed[];
   readonly tookMs: number;
 }
 
@@ -88,6 +99,18 @@ export interface FindsAsk {
   readonly answers: Answers;
   /** What the site is to be called. */
   readonly name: string;
+  /** The site that is there, where the finds are to go into one; null for a new one. */
+  readonly into: string | null;
+  /** The lead's own files. */
+  readonly files: readonly ContentFile[];
+}
+
+/** What becomes of a list in a site that is there. */
+export interface IntoTold extends Pick<IntoSite, 'rows' | 'counts' | 'questions' | 'places'> {
+  readonly site: string;
+  readonly name: string;
+  /** Errors in the site's own files: finds of rows with one are not seen. */
+  readonly errors: number;
 }
 
 export interface FindsRead {
@@ -95,9 +118,13 @@ export interface FindsRead {
   readonly number: number;
   readonly read: Omit<FindsIn, 'finds'>;
   readonly guesses: readonly GuessTold[];
-  /** The finds that are ready, as files of a content folder; [] where there are none. */
+  /** The finds that are ready, as files of a content folder; [] where there are none, or they cannot be written. */
   readonly files: readonly ContentFile[];
   readonly site: string;
+  /** Null for a new site. */
+  readonly into: IntoTold | null;
+  /** True where a new site would take the place of one that is there. */
+  readonly isTaken: boolean;
 }
 
 /** All files that belong to a site, so that they can be made the lead's own. */
@@ -155,11 +182,24 @@ export interface DayMade {
   readonly made: LessonDay | null;
 }
 
+/** All papers of a visit, to be looked at or printed. */
+export interface PapersAsk extends Pick<CheckAsk, 'name' | 'text' | 'files'> {
+  readonly ask: 'papers';
+  readonly number: number;
+}
+
+export interface PapersMade {
+  readonly answer: 'papers';
+  readonly number: number;
+  /** Null where an error stands in the way. */
+  readonly visit: PrintedVisit | null;
+}
+
 /** The library could not be read at all. */
 export interface Failed {
   readonly answer: 'failed';
   readonly because: string;
 }
 
-export type Ask = CheckAsk | FindsAsk | SiteAsk | DraftAsk | DayAsk | OpenAsk;
-export type Answer = Checked | Opened | FindsRead | SiteRead | Drafted | DayMade | Failed;
+export type Ask = CheckAsk | FindsAsk | SiteAsk | DraftAsk | DayAsk | PapersAsk | OpenAsk;
+export type Answer = Checked | Opened | FindsRead | SiteRead | Drafted | DayMade | PapersMade | Failed;

@@ -11,13 +11,15 @@ import { draftVisit } from '../../shared/drafting/index.ts';
 import { rememberYaml } from '../../shared/lesson/index.ts';
 import { lessonDay } from '../../shared/lesson-day/index.ts';
 import { readContent, type ContentFile, type Library, type PhotoFiles } from '../../shared/library/index.ts';
+import { papersOf } from '../components/papers.ts';
 import { lessonView } from '../packs/lesson-view.ts';
 import { packKey } from '../packs/pack-key.ts';
 import type { BenchContent } from './content.ts';
 import { offersOf } from './offers.ts';
 import { takeFinds } from './take-finds.ts';
 import { tellDraft } from './tell-draft.ts';
-import type { Answer, Ask, CheckAsk, DayAsk, DraftAsk, FindsAsk, PackPart } from './protocol.ts';
+import { visitPapers } from '../visit-papers/visit-papers.ts';
+import type { Answer, Ask, CheckAsk, DayAsk, DraftAsk, FindsAsk, PackPart, PapersAsk } from './protocol.ts';
 
 // The parser, the checker and the compiler of the build, unchanged, beside the page: typing never waits for them.
 const FRAMEWORKS = ['england-visits'];
@@ -83,8 +85,21 @@ async function check(ask: CheckAsk): Promise<void> {
     added: plan === null ? null : addUp(library, plan, ask.pupils, FRAMEWORKS),
     bands: plan?.bands ?? [],
     page: ask.page === null || plan === null ? null : await pageOf(ask, plan, library),
+    papers:
+      plan === null
+        ? []
+        : papersOf(plan).map(({ path, name, whom, copies }) => ({ path, name, whom, copies })),
     tookMs,
   });
+}
+
+function papers(ask: PapersAsk): void {
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const { plan } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
+  const visit = plan === null ? null : visitPapers(plan, library);
+  say({ answer: 'papers', number: ask.number, visit });
 }
 
 async function fetchContent(address: string): Promise<BenchContent> {
@@ -113,9 +128,13 @@ async function open(address: string, { files: own, photos }: OwnFiles): Promise<
 }
 
 function findsIn(ask: FindsAsk): void {
-  if (content === null || library === null) return;
-  const files = [...content.files, ...(content.home ?? [])];
-  say({ answer: 'finds-in', number: ask.number, ...takeFinds(ask, library.vocabulary, files) });
+  if (content === null) return;
+  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
+  if (library === null) return;
+  const isOwn = (path: string): boolean => ask.files.some((file) => file.path === path);
+  const files = [...ask.files, ...content.files.filter(({ path }) => !isOwn(path))];
+  const told = takeFinds(ask, library, files, content.home ?? []);
+  say({ answer: 'finds-in', number: ask.number, ...told });
 }
 
 function draft(ask: DraftAsk): void {
@@ -157,6 +176,9 @@ async function answer(ask: Ask): Promise<void> {
       return undefined;
     case 'day':
       day(ask);
+      return undefined;
+    case 'papers':
+      papers(ask);
       return undefined;
     default:
       return ask satisfies never;

@@ -12,9 +12,11 @@ import {
 import { nearest } from '../../shared/lesson/index.ts';
 import { commandWords } from '../../shared/words/en/command.ts';
 import { findsInReport as report } from '../../shared/words/en/finds-in-report.ts';
+import { findsIntoReport as intoReport } from '../../shared/words/en/finds-into-report.ts';
 import { findsInWords } from '../../shared/words/en/finds-in.ts';
 import { readFindsInFile } from '../loaders/read-finds-in.ts';
 import { contentFor, libraryFor } from './library-for.ts';
+import { findsInto, SAME_NUMBER } from './finds-into.ts';
 import type { ExitCode, Io } from './io.ts';
 
 function tell(file: string, list: FindsIn, io: Io): void {
@@ -36,6 +38,8 @@ function tell(file: string, list: FindsIn, io: Io): void {
 }
 
 /**
+ * `finds FILE.csv --into SITE.yaml [--new-places] [--same-number W] [--write]`: into a site that is there (`finds-into.ts`).
+ *
  * `finds FILE.csv [--site ID] [--out DIR] [--json]`: a finds list as it comes, with what is guessed and what is asked at
  * row:column; with `--out` the finds that are ready as a site file and a finds table, never over files that are there.
  * A question is an answer, not an error of the command.
@@ -45,12 +49,48 @@ export async function finds(argv: readonly string[], io: Io): Promise<ExitCode> 
   const { values, positionals } = parseArgs({
     args: [...argv],
     allowPositionals: true,
-    options: { json: { type: 'boolean' }, out: text, site: text, content: text },
+    options: {
+      json: { type: 'boolean' },
+      out: text,
+      site: text,
+      content: text,
+      into: text,
+      write: { type: 'boolean' },
+      'new-places': { type: 'boolean' },
+      'same-number': text,
+    },
   });
   const [file] = positionals;
   if (file === undefined) {
     io.complain(report.needs());
     return 2;
+  }
+  const sameNumber = SAME_NUMBER.find((word) => word === values['same-number']);
+  if (values['same-number'] !== undefined && sameNumber === undefined) {
+    io.complain(intoReport.sameNumberUnknown(values['same-number'], SAME_NUMBER));
+    return 2;
+  }
+  const forInto = [values.write, values['new-places'], sameNumber];
+  if (values.into === undefined && forInto.some((each) => each !== undefined)) {
+    io.complain(intoReport.onlyInto());
+    return 2;
+  }
+  if (values.into !== undefined) {
+    if (values.out !== undefined || values.site !== undefined) {
+      io.complain(intoReport.notBoth());
+      return 2;
+    }
+    const { into, write: isWritten = false, json: isJson = false, content } = values;
+    const ask = {
+      file,
+      into,
+      isWritten,
+      isJson,
+      content,
+      makesPlaces: values['new-places'] === true,
+      sameNumber,
+    };
+    return findsInto(ask, tell, io);
   }
   const decoded = decodeText(await io.readBytes(file));
   const { library } = await libraryFor(file, values.content, io);

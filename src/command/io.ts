@@ -7,6 +7,8 @@ export interface Io {
   readonly readBytes: (path: string) => Promise<Uint8Array>;
   /** Writes a new file, with the folders it lies in; never over one that is there. */
   readonly save: (path: string, bytes: string | Uint8Array) => Promise<void>;
+  /** Writes over a file that is there: the whole of it, or nothing. */
+  readonly replace: (path: string, text: string) => Promise<void>;
   readonly exists: (path: string) => Promise<boolean>;
   /** The folder of the product itself: its demo content serves where a lesson has none beside it. */
   readonly home: string;

@@ -1,4 +1,4 @@
-import { access, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { access, mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { commandWords } from '../../shared/words/en/command.ts';
@@ -62,6 +62,11 @@ const io: Io = {
   save: async (path, bytes) => {
     await mkdir(dirname(path), { recursive: true });
     await writeFile(path, bytes, { flag: 'wx' });
+  },
+  replace: async (path, text) => {
+    const beside = `${path}.new`;
+    await writeFile(beside, text, { flag: 'wx' });
+    await rename(beside, path);
   },
   exists: (path) =>
     access(path).then(

@@ -7,6 +7,7 @@ import type { ClassProps } from './barter-class-view.ts';
 import { BarterClassHands } from './BarterClassHands.tsx';
 import { BarterClassRecord } from './BarterClassRecord.tsx';
 import { BarterCards } from './BarterCards.tsx';
+import { focusNext } from './focus-next.ts';
 import { Hands } from './Hands.tsx';
 
 /** A gathering of the whole class: deal the cards for those who are there, then count what each gained. */
@@ -17,8 +18,7 @@ export function BarterClass({ lesson, activity, words, showsWorking }: ClassProp
   const root = useRef<HTMLDivElement>(null);
   const [said, setSaid] = useState('');
   const { deal } = table;
-  const focus = (selector: string): void =>
-    void requestAnimationFrame(() => root.current?.querySelector<HTMLElement>(selector)?.focus());
+  const focus = (selector: string): void => focusNext(root, [selector]);
   const best = { best: deal.bestTotal, aimless: Math.round(deal.aimlessShare * deal.bestTotal) };
   const dealt = say(words.classDealt, { count: deal.cards.length });
   return (

@@ -8,6 +8,7 @@ import { EstimateEntry } from './EstimateEntry.tsx';
 import { EstimateRecord } from './EstimateRecord.tsx';
 import { EstimateWays } from './EstimateWays.tsx';
 import type { EstimateProps } from './estimate-view.ts';
+import { focusNext } from './focus-next.ts';
 import { Levers } from './Levers.tsx';
 import { noted } from '../stores/plays.ts';
 
@@ -28,8 +29,7 @@ export function Estimate(props: EstimateProps) {
     [JSON.stringify(answer)],
   );
   const focus = (selector: string): void => {
-    // After the next frame the parts of the new state are there.
-    requestAnimationFrame(() => root.current?.querySelector<HTMLElement>(selector)?.focus());
+    focusNext(root, [selector]);
   };
   return (
     <div class="estimate" ref={root} data-way={table.way}>

@@ -41,7 +41,7 @@ export function Handle({ lesson, activity, words, seen }: HandleProps) {
   const leave = (move: () => void, focus: string): void => {
     move();
     setSaid('');
-    focusNext(root, focus);
+    focusNext(root, [focus]);
   };
   return (
     <div class="handle" ref={root}>

@@ -40,7 +40,7 @@ export function Talk({ lesson, activity, words, voices }: TalkProps) {
   const canRead = isSaid(table.before) || isSaid(table.weighs) || isSaid(table.after);
   const leave = (move: () => void, focus: string): void => {
     move();
-    focusNext(root, focus);
+    focusNext(root, [focus]);
   };
   return (
     <div class="talk" ref={root}>

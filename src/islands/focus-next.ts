@@ -1,14 +1,29 @@
 import type { RefObject } from 'preact';
 
-/** Frames to wait for what is to be drawn: half a second on a device that keeps up. ASM. */
+/** Frames to wait for what is drawn late: half a second on a device that keeps up. ASM. */
 const MOST_FRAMES = 30;
 
-/** Puts the focus on something of an island once its new state is drawn: in the frame after the next, or when it is there. */
-export function focusNext(root: RefObject<HTMLElement>, selector: string): void {
+/**
+ * Puts the focus on something of an island once its new state is drawn. Stores have islands drawn by a timer, which a
+ * frame may come before; a timer begun after theirs runs after theirs. What is not there then is waited for.
+ *
+ * @param selectors The first of these that is there; the later ones are for where the first cannot be.
+ * @param isStill True where nothing may scroll.
+ * @example focusNext(root, ['[data-record]'])
+ */
+export function focusNext(
+  root: RefObject<HTMLElement>,
+  selectors: readonly string[],
+  isStill: boolean = false,
+): void {
   const seek = (framesLeft: number): void => {
-    const found = root.current?.querySelector<HTMLElement>(selector);
-    if (found) found.focus();
-    else if (framesLeft > 0) requestAnimationFrame(() => seek(framesLeft - 1));
+    for (const selector of selectors) {
+      const found = root.current?.querySelector<HTMLElement | SVGElement>(selector);
+      if (!found) continue;
+      found.focus({ preventScroll: isStill });
+      return;
+    }
+    if (framesLeft > 0) requestAnimationFrame(() => seek(framesLeft - 1));
   };
-  requestAnimationFrame(() => requestAnimationFrame(() => seek(MOST_FRAMES)));
+  setTimeout(() => seek(MOST_FRAMES));
 }

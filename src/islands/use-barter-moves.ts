@@ -5,6 +5,7 @@ import { standing } from '../../shared/bartering/index.ts';
 import { say } from '../../shared/words/index.ts';
 import type { BarterStore, BarterTable, Side } from '../stores/barter.ts';
 import { goodWords, nameOf, sideWords, type BarterWords, type RefusalWords } from './barter-view.ts';
+import { focusNext } from './focus-next.ts';
 import { refusalWords } from './refusal-words.ts';
 
 interface Given {
@@ -44,10 +45,7 @@ export function useBarterMoves({ root, store, table, activity, words, refusals }
   const [said, setSaid] = useState('');
   const { world } = activity;
   const focus = (selector: string, byKey = true): void => {
-    // After the next frame the buttons of the new state are there.
-    requestAnimationFrame(() =>
-      root.current?.querySelector<HTMLElement>(selector)?.focus({ preventScroll: !byKey }),
-    );
+    focusNext(root, [selector], !byKey);
   };
   const answerTo = ({ with: trader, give, take, refusal }: BarterTable): string | null =>
     trader === null || refusal === null

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { say } from '../../shared/words/index.ts';
 import { isSaid, type CompareStore } from '../stores/compare.ts';
 import type { CompareWords } from '../../shared/telling/compare-words.ts';
+import { focusNext } from './focus-next.ts';
 
 interface Table {
   readonly root: RefObject<HTMLDivElement>;
@@ -17,7 +18,7 @@ interface Table {
 export interface CompareMoves {
   readonly said: string;
   readonly tell: (sentence: string) => void;
-  /** Puts the focus on the first of these that is there, after the next frame. */
+  /** Puts the focus on the first of these that is there once the new state is drawn. */
   readonly focus: (...selectors: readonly string[]) => void;
   readonly lift: (question: string, byKey: boolean) => void;
   readonly place: (answer: string, name: string, byKey: boolean) => void;
@@ -37,16 +38,9 @@ export function useCompareMoves({ root, store, words, questions, nameOf }: Table
   const [said, setSaid] = useState('');
   const table = () => store.$table.get();
   const focus = (...selectors: readonly string[]): void => {
-    requestAnimationFrame(() => {
-      for (const selector of selectors) {
-        const target = root.current?.querySelector<HTMLElement>(selector);
-        if (target === null || target === undefined) continue;
-        target.focus();
-        return;
-      }
-    });
+    focusNext(root, selectors);
   };
-  const focusNext = (): void => {
+  const focusLeft = (): void => {
     const next = questions.find((question) => !isSaid(table().said, question));
     if (next === undefined) focus('[data-move="read"]');
     else focus(`[data-question="${next}"]`);
@@ -73,7 +67,7 @@ export function useCompareMoves({ root, store, words, questions, nameOf }: Table
       if (hand === null) return;
       store.answer(hand, answer);
       setSaid(say(words.saidPlaced, { kind: nameOf(hand), place: name }));
-      if (byKey) focusNext();
+      if (byKey) focusLeft();
     },
     putBack,
     stepBack: () => {
@@ -94,7 +88,7 @@ export function useCompareMoves({ root, store, words, questions, nameOf }: Table
     startAgain: () => {
       store.startAgain();
       setSaid('');
-      focusNext();
+      focusLeft();
     },
     onKeyDown: (event) => {
       if (event.key === 'Escape') putBack();

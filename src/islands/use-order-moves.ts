@@ -4,6 +4,7 @@ import type { OrderActivity } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import { laidCards, type OrderStore } from '../stores/order.ts';
 import type { OrderWords } from './order-view.ts';
+import { focusNext } from './focus-next.ts';
 
 interface Table {
   readonly root: RefObject<HTMLDivElement>;
@@ -38,17 +39,9 @@ export function useOrderMoves({ root, store, activity, words }: Table): OrderMov
     activity.steps.find(({ id }) => id === card)?.letter ?? '';
   const table = () => store.$table.get();
   const focus = (...selectors: readonly string[]): void => {
-    // After the next frame the buttons of the new state are there.
-    requestAnimationFrame(() => {
-      for (const selector of selectors) {
-        const target = root.current?.querySelector<HTMLElement>(selector);
-        if (target === null || target === undefined) continue;
-        target.focus();
-        return;
-      }
-    });
+    focusNext(root, selectors);
   };
-  const focusNext = (): void => {
+  const focusLeft = (): void => {
     const { line } = table();
     if (laidCards(line).length === line.length) focus('[data-move="read"]');
     else focus('.step-cards [data-card]', '.step-cards .hands-count');
@@ -74,7 +67,7 @@ export function useOrderMoves({ root, store, activity, words }: Table): OrderMov
       const { hand } = table();
       store.place(index);
       setSaid(say(words.saidPlaced, { letter: letterOf(hand), place: index + 1 }));
-      if (byKey) focusNext();
+      if (byKey) focusLeft();
     },
     move: (index, by) => {
       const card = table().line[index] ?? null;
@@ -95,7 +88,7 @@ export function useOrderMoves({ root, store, activity, words }: Table): OrderMov
       if (done === 'laid')
         setSaid(say(words.saidPlaced, { letter: letterOf(table().line[index] ?? null), place: index + 1 }));
       else setSaid(say(done === 'tie' ? words.saidTie : words.saidNoHands));
-      if (done === 'laid') focusNext();
+      if (done === 'laid') focusLeft();
     },
     readRecord: () => {
       store.readRecord();
@@ -109,7 +102,7 @@ export function useOrderMoves({ root, store, activity, words }: Table): OrderMov
     startAgain: () => {
       store.startAgain();
       setSaid('');
-      focusNext();
+      focusLeft();
     },
     onKeyDown: (event) => {
       if (event.key === 'Escape') putBack();

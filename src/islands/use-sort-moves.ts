@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { SortActivity, SortTray } from '../../shared/activities/scorers.ts';
 import { say } from '../../shared/words/index.ts';
 import { answered, type SortStore } from '../stores/sort.ts';
+import { focusNext } from './focus-next.ts';
 import type { SortWords } from './sort-view.ts';
 
 interface Table {
@@ -35,13 +36,9 @@ export function useSortMoves({ root, store, activity, words, trays }: Table): So
   const numberOf = (find: string | null): number =>
     activity.finds.find(({ id }) => id === find)?.smallFind ?? 0;
   const focus = (selector: string): void => {
-    // After the next frame the buttons of the new state are there.
-    requestAnimationFrame(() => {
-      const target = root.current?.querySelector<HTMLElement | SVGElement>(selector);
-      target?.focus({ preventScroll: false });
-    });
+    focusNext(root, [selector]);
   };
-  const focusNext = (): void => {
+  const focusLeft = (): void => {
     const isDone = answered(store.$table.get()).length === activity.finds.length;
     focus(isDone ? '[data-move="read"]' : '.sort-ground [data-find][data-state="here"]');
   };
@@ -73,7 +70,7 @@ export function useSortMoves({ root, store, activity, words, trays }: Table): So
           tray: trays.find(({ id }) => id === tray.id)?.name ?? '',
         }),
       );
-      if (byKey) focusNext();
+      if (byKey) focusLeft();
     },
     putBack,
     stepBack: () => {
@@ -94,7 +91,7 @@ export function useSortMoves({ root, store, activity, words, trays }: Table): So
     startAgain: () => {
       store.startAgain();
       setSaid('');
-      focusNext();
+      focusLeft();
     },
     onKeyDown: (event) => {
       if (event.key === 'Escape') putBack();

@@ -17,11 +17,11 @@ async function photosIn(folder: string): Promise<ReadonlyMap<string, Uint8Array>
   return new Map(files);
 }
 
-/** Reads a site file with the finds tables beside it (`wendle-marsh.*.csv`) and the pictures in the folder `photos` there. */
-export async function readSiteFile(path: string, vocabulary: Vocabulary): Promise<ReadFile<Site>> {
+/** The finds tables beside a site file: `wendle-marsh.*.csv`. */
+export async function readTablesBeside(path: string): Promise<readonly TableText[]> {
   const folder = dirname(path);
   const stem = basename(path).replace(/\.ya?ml$/, '');
-  const tables = await Promise.all(
+  return Promise.all(
     (await readdir(folder))
       .toSorted()
       .filter((file) => file.startsWith(`${stem}.`) && file.endsWith('.csv'))
@@ -30,6 +30,12 @@ export async function readSiteFile(path: string, vocabulary: Vocabulary): Promis
         text: await readFile(join(folder, file), 'utf8'),
       })),
   );
+}
+
+/** Reads a site file with the finds tables beside it (`wendle-marsh.*.csv`) and the pictures in the folder `photos` there. */
+export async function readSiteFile(path: string, vocabulary: Vocabulary): Promise<ReadFile<Site>> {
+  const folder = dirname(path);
+  const tables = await readTablesBeside(path);
   return readSite(
     path,
     await readFile(path, 'utf8'),

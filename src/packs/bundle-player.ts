@@ -12,6 +12,9 @@ const without = (name: string, files: RegExp): Plugin => ({
 /** The tokens name faces that devices have. */
 const withoutFonts = without('without-fonts', /[/\\]fonts\.css$/);
 
+/** Styles of pages that have no place in a frame of papers. */
+const withoutPages = without('without-pages', /[/\\](?:day|home|outcomes)\.css$/);
+
 /** Styles of pages and papers that only the site has. */
 const withoutSite = without('without-site', /[/\\](?:card-backs|day|home|outcomes|station-papers)\.css$/);
 
@@ -41,3 +44,11 @@ export const bundlePlayer = (home: string): Promise<string> => bundled('src/play
 /** The styles of a pack in one sheet, with or without the site's type faces. */
 export const bundleStyles = (home: string, hasFonts: boolean): Promise<string> =>
   bundled('src/styles/site.css', home, hasFonts ? [withoutSite] : [withoutSite, withoutFonts]);
+
+/** The script that lays out and prints the papers of a visit on the Bench: one module with nothing to import. */
+export const bundlePrinting = (home: string): Promise<string> =>
+  bundled('src/printing/printing.tsx', home, []);
+
+/** The styles of the papers of a visit, with the site's type faces. */
+export const bundlePaperStyles = (home: string): Promise<string> =>
+  bundled('src/styles/site.css', home, [withoutPages]);

@@ -33,10 +33,11 @@ export function tallyOf(
 }
 
 /** Each pit in plan, with what lay in it. */
-export const plansOf = ({
-  pits,
-}: ActivityOf<'compare'>): readonly { readonly picture: Picture; readonly caption: string }[] =>
+export const plansOf = (
+  { pits }: ActivityOf<'compare'>,
+  drawings: Drawings,
+): readonly { readonly picture: Picture; readonly caption: string }[] =>
   pits.map(({ cut, finds }) => ({
-    picture: comparedPlan(cut, finds),
+    picture: comparedPlan(cut, finds, (find) => drawings.find(find, 'face').id),
     caption: say(words.planCaption, { pit: pitNumber(cut.id), count: finds.length }),
   }));

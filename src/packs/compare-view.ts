@@ -21,7 +21,7 @@ export function compareView(
   const isPlaces = activity.places !== null;
   return {
     view: isPlaces
-      ? { screen: 'places', props, plans: plansOf(activity), tally }
+      ? { screen: 'places', props, plans: plansOf(activity, around), tally }
       : { screen: 'chance', props, tally },
     question: activity.question ?? say(isPlaces ? words.questionPlaces : words.questionChance),
     drawings: symbols,

@@ -45,6 +45,8 @@ export function newDrawings(): Drawings {
       return drawn === null ? null : drawing(drawn);
     },
     good: (good) => drawing(drawGood(good)),
-    all: () => [...byId.values()],
+    // What is drawn alike lies side by side: a compressor looks back 32 kB and no further.
+    all: () =>
+      [...byId.values()].toSorted((a, b) => (a.markup < b.markup ? -1 : a.markup > b.markup ? 1 : 0)),
   };
 }

@@ -38,7 +38,11 @@ export const subjectOf = (
 });
 
 /** The figures the record stands on, with their works numbered once. */
-export function howOf({ used, trials, citations }: ActivityOf<'estimate'>): HowView {
+export function howOf({
+  used,
+  trials,
+  citations,
+}: Pick<ActivityOf<'estimate'>, 'used' | 'trials' | 'citations'>): HowView {
   const numbered = numberSources([...used, ...trials], citations);
   return {
     title: words.howTitle,

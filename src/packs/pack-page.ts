@@ -31,12 +31,14 @@ export const packHashes = async ({
   style: await hashed(styleText(css)),
 });
 
+/** The running feet of a pack's papers as style: each prints with its own, its lesson and its name. */
+export const packFeet = (title: string, { papers }: LessonView): string =>
+  papers.papers.map((paper) => folioCss(title, [paper])).join('');
+
 /** A lesson as one page; the same bytes on the command line and in a browser. */
 export async function packPage(parts: PackParts): Promise<string> {
   const { title, language, lesson, script, hasFonts } = parts;
-  // Each paper prints with its own foot: its lesson, its name.
-  const feet = lesson?.papers.papers.map((paper) => folioCss(title, [paper])) ?? [];
-  const css = parts.css + feet.join('');
+  const css = parts.css + (lesson === null ? '' : packFeet(title, lesson));
   const policy = pagePolicy({ ...(await packHashes({ script, css })), hasFonts });
   return joinPage({
     lang: language,

@@ -82,6 +82,12 @@ export interface ActivityView extends Around {
   readonly view: ScreenView;
 }
 
+/** A lesson told to a pack's page that stands on the Bench, with the running feet of its papers as style. */
+export interface LessonTold {
+  readonly lesson: LessonView;
+  readonly feet: string;
+}
+
 /** A whole lesson as plain data: all that the player is handed. */
 export interface LessonView {
   readonly product: string;

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import type { LessonView } from './lesson-view.ts';
+import type { LessonTold, LessonView } from './lesson-view.ts';
 import { Pack } from './Pack.tsx';
 
 // Runs in a pack: the lesson stands in the page as data, written by src/packs/pack-page.ts. The Bench opens the same
@@ -12,7 +12,11 @@ const show = (view: LessonView | null): void => {
   render(<Pack {...view} />, mount);
 };
 if (lesson === 'null')
-  addEventListener('message', ({ source, data }: MessageEvent<LessonView>) => {
-    if (source === parent) show(data);
+  addEventListener('message', ({ source, data }: MessageEvent<LessonTold>) => {
+    if (source !== parent) return;
+    const feet = new CSSStyleSheet();
+    feet.replaceSync(data.feet);
+    document.adoptedStyleSheets = [feet];
+    show(data.lesson);
   });
 else if (lesson) show(JSON.parse(lesson) as LessonView);

@@ -18,6 +18,7 @@ export async function shelve(visits: readonly CarriedVisit[]): Promise<readonly 
         text,
         files,
         photos: [...photos.keys()],
+        taking: null,
         past: [],
         changed: new Date().toISOString(),
       }));

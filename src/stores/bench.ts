@@ -42,7 +42,7 @@ export interface BenchStore {
   readonly begin: (name: string, text: string, own?: OwnFiles) => Promise<void>;
   readonly write: (text: string, cause: string) => void;
   readonly rename: (name: string) => void;
-  /** Puts these in the place of the finds and photographs of one's own. */
+  /** Puts these in the place of the finds and photographs of one's own; what was taken in last stays known where nothing is said of it. */
   readonly putFiles: (own: OwnFiles) => void;
   readonly undo: () => void;
   readonly redo: () => void;
@@ -56,7 +56,7 @@ export interface BenchStore {
 const REST_MS = 250;
 const LONGEST_MS = 700;
 
-const asKept = ({ id, name, history, files, photos }: OpenVisit): KeptVisit => ({
+const asKept = ({ id, name, history, files, photos, taking = null }: OpenVisit): KeptVisit => ({
   mark: 'pitlore-visit',
   version: KEPT_VERSION,
   id,
@@ -64,6 +64,7 @@ const asKept = ({ id, name, history, files, photos }: OpenVisit): KeptVisit => (
   text: history.text,
   files,
   photos: [...photos.keys()],
+  taking,
   past: keptPast(history),
   changed: new Date().toISOString(),
 });
@@ -127,6 +128,7 @@ export function createBench(): BenchStore {
       history: begin(visit.text, visit.past),
       files: visit.files,
       photos,
+      taking: visit.taking,
     });
     noteOnBench(visit.id);
     $keeping.set((await hold.take(visit.id)) ? 'kept' : 'elsewhere');
@@ -166,8 +168,8 @@ export function createBench(): BenchStore {
     rename: (name) => {
       change({ name });
     },
-    putFiles: ({ files, photos }) => {
-      change({ files, photos });
+    putFiles: (own) => {
+      change(own);
     },
     undo: () => {
       history(undo);
@@ -195,7 +197,7 @@ export function createBench(): BenchStore {
       if (kept !== undefined) {
         keptPhotos = await readPhotosKept(kept.id, kept.photos);
         const history = begin(kept.text, kept.past);
-        $visit.set({ ...visit, history, files: kept.files, photos: keptPhotos });
+        $visit.set({ ...visit, history, files: kept.files, photos: keptPhotos, taking: kept.taking });
       }
       $keeping.set('kept');
     },

@@ -22,7 +22,7 @@ test('a visit with its own finds is saved as one file, thrown away, and opened a
   await page.goto('/bench/');
   const open = page.getByLabel('Open a lesson file or a saved visit');
   await open.setInputFiles({ name: 'ours.md', mimeType: 'text/markdown', buffer: Buffer.from(LESSON) });
-  await expect(page.getByText('ours is on the bench, as a new visit.')).toBeVisible();
+  await expect(page.getByText('ours is on the bench, as a new visit.')).toBeVisible({ timeout: 20_000 });
   await page.getByText('Finds in', { exact: true }).click();
   await page.getByLabel('Paste the list, its column names first').fill(LIST);
   await page.getByLabel('What is the site called?').fill('Long Acre');
@@ -67,22 +67,30 @@ test('a dropped zip of two visits and a stray file, the whole shelf saved, and n
   watched: { page },
 }) => {
   await page.goto('/bench/');
-  await page.waitForSelector('.begin');
   const zip = readFileSync('tests/content/zips/first-version.zip').toString('base64');
-  await page.evaluate(async (coded) => {
-    const file = (name: string, contents: BlobPart): File => new File([contents], name);
-    const bytes = Uint8Array.from(atob(coded), (sign) => sign.codePointAt(0) ?? 0);
-    const held = new DataTransfer();
-    held.items.add(file('gravel-end.zip', bytes));
-    held.items.add(file('second.md', '---\ntitle: Second\n---\n'));
-    held.items.add(file('film.mp4', 'x'));
-    const at = (kind: string): DragEvent =>
-      new DragEvent(kind, { dataTransfer: held, bubbles: true, cancelable: true });
-    document.body.dispatchEvent(at('dragover'));
-    document.body.dispatchEvent(at('drop'));
-  }, zip);
+  const drag = (kind: string): Promise<void> =>
+    page.evaluate(
+      ([kind, coded]) => {
+        const file = (name: string, contents: BlobPart): File => new File([contents], name);
+        const bytes = Uint8Array.from(atob(coded), (sign) => sign.codePointAt(0) ?? 0);
+        const held = new DataTransfer();
+        held.items.add(file('gravel-end.zip', bytes));
+        held.items.add(file('second.md', '---\ntitle: Second\n---\n'));
+        held.items.add(file('film.mp4', 'x'));
+        document.body.dispatchEvent(
+          new DragEvent(kind, { dataTransfer: held, bubbles: true, cancelable: true }),
+        );
+      },
+      [kind, zip] as const,
+    );
+  // The Bench says that it would take them before they are let go.
+  await expect(async () => {
+    await drag('dragover');
+    await expect(page.locator('.drop-here')).toBeVisible({ timeout: 500 });
+  }).toPass({ timeout: 30_000 });
+  await drag('drop');
   const told = page.locator('.told');
-  await expect(told).toContainText('2 visits were taken in');
+  await expect(told).toContainText('2 visits were taken in', { timeout: 20_000 });
   await expect(told).toContainText('1 file was left out');
   await expect(told.locator('li')).toContainText('film.mp4');
   await expect(page.locator('.drop-here')).toHaveCount(0);

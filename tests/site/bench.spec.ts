@@ -222,22 +222,27 @@ test('by keyboard alone: begun, a part moved, a mend pressed, kept', async ({ wa
   await kept(page);
 });
 
-test('with no signal the Bench checks, shows the page and makes a pack', async ({
-  watched: { page },
-  context,
-}) => {
-  await page.goto('/bench/');
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
+test.describe('from the kept copy', () => {
+  test.use({ serviceWorkers: 'allow' });
+  test('with no signal the Bench checks, shows the page and the papers, and makes a pack', async ({
+    watched: { page },
+    context,
+  }) => {
+    await page.goto('/bench/');
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+    });
+    await page.reload();
+    await context.setOffline(true);
+    await begin(page);
+    await page.getByRole('button', { name: 'Show the page' }).click();
+    await expect(page.frameLocator('.page-seen').locator('h1')).toHaveText('Who made this?');
+    await page.getByRole('button', { name: 'Look at Kit list' }).click();
+    await expect(page.frameLocator('.papers-seen').locator('h1')).toHaveText('Who made this?');
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Make the pack' }).click();
+    expect((await download).suggestedFilename()).toBe('a-day-at-the-pit.html');
   });
-  await page.reload();
-  await context.setOffline(true);
-  await begin(page);
-  await page.getByRole('button', { name: 'Show the page' }).click();
-  await expect(page.frameLocator('.page-seen').locator('h1')).toHaveText('Who made this?');
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Make the pack' }).click();
-  expect((await download).suggestedFilename()).toBe('a-day-at-the-pit.html');
 });
 
 for (const size of SIZES)

@@ -211,28 +211,31 @@ test('twelve groups at eight stations in eight slots: best, or within 5 % of it,
   expect(walked).toBeLessThanOrEqual(least * 1.05);
 });
 
-test('with the network off: plan, sheets, and what is on now', async ({ watched: { page }, context }) => {
-  await page.goto('/day/');
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-  await context.setOffline(true);
-  await openDemo(page, MORNING);
-  await plan(page);
-  await page.getByRole('link', { name: 'What is on now' }).click();
-  await ready(page);
-  await page.getByLabel('See another time').fill('10:20');
-  await expect(page.getByRole('status')).toHaveText('Now: 10:15 to 10:35');
-  await expect(page.getByText('15 min left')).toBeVisible();
-  await expect(page.getByText('Next: 10:40 to 11:00')).toBeVisible();
-  // What is told to a screen reader is the bell, not the minutes.
-  await page.getByLabel('See another time').fill('10:21');
-  await expect(page.getByRole('status')).toHaveText('Now: 10:15 to 10:35');
-  await expect(page.getByText('14 min left')).toBeVisible();
-  await page.setViewportSize({ width: 390, height: 844 });
-  await noFinding(page);
-  await page.goto('/day/sheets/');
-  await ready(page);
-  await expect(page.locator('.day-card')).toHaveCount(5 + 5 + 6);
-  await noFinding(page);
+test.describe('from the kept copy', () => {
+  test.use({ serviceWorkers: 'allow' });
+  test('with the network off: plan, sheets, and what is on now', async ({ watched: { page }, context }) => {
+    await page.goto('/day/');
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await context.setOffline(true);
+    await openDemo(page, MORNING);
+    await plan(page);
+    await page.getByRole('link', { name: 'What is on now' }).click();
+    await ready(page);
+    await page.getByLabel('See another time').fill('10:20');
+    await expect(page.getByRole('status')).toHaveText('Now: 10:15 to 10:35');
+    await expect(page.getByText('15 min left')).toBeVisible();
+    await expect(page.getByText('Next: 10:40 to 11:00')).toBeVisible();
+    // What is told to a screen reader is the bell, not the minutes.
+    await page.getByLabel('See another time').fill('10:21');
+    await expect(page.getByRole('status')).toHaveText('Now: 10:15 to 10:35');
+    await expect(page.getByText('14 min left')).toBeVisible();
+    await page.setViewportSize({ width: 390, height: 844 });
+    await noFinding(page);
+    await page.goto('/day/sheets/');
+    await ready(page);
+    await expect(page.locator('.day-card')).toHaveCount(5 + 5 + 6);
+    await noFinding(page);
+  });
 });
 
 test('the calendar is read by an outside reader', async ({ watched: { page } }) => {

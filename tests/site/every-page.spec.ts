@@ -28,10 +28,11 @@ for (const [index, path] of pages.entries()) {
   test(`${path} has no accessibility finding, no stranger, and fits its screens`, async ({
     watched: { page },
   }) => {
+    // No script of ours asks how wide the screen is: one load is laid out anew for each.
+    await page.goto(path);
+    await ready(page);
     for (const size of SIZES) {
       await page.setViewportSize({ width: size.width, height: size.height });
-      await page.goto(path);
-      await ready(page);
       const overflow = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );

@@ -30,7 +30,7 @@ async function marks(page: Page): Promise<readonly string[]> {
       frame.evaluate(() => {
         const own = globalThis as { ran?: unknown };
         const bad = document.querySelectorAll(
-          'iframe:not(.page-seen), object, embed, base, form[action], img, link[href*="hostile"], a[href^="javascript" i], a[href^="data" i], a[href^="vbscript" i], [onload], [onerror], [onfocus], [ontoggle], meta[http-equiv="refresh" i]',
+          'iframe:not(.page-seen, .papers-seen), object, embed, base, form[action], img, link[href*="hostile"], a[href^="javascript" i], a[href^="data" i], a[href^="vbscript" i], [onload], [onerror], [onfocus], [ontoggle], meta[http-equiv="refresh" i]',
         );
         return [
           ...(own.ran === undefined ? [] : ['a script ran, or a prototype was changed']),
@@ -57,12 +57,20 @@ test('typed on the Bench with its page shown, no hostile lesson does anything', 
     page,
     (url) => url.startsWith(baseURL ?? '') || url.startsWith('blob:') || url.startsWith('data:'),
   );
+  // Frames of the Bench may print: nothing but a press may make them.
+  await page.addInitScript(() => {
+    window.print = () => {
+      (globalThis as { ran?: unknown }).ran = 'printed';
+    };
+  });
   await page.goto('/bench/');
   await page.getByLabel('What is it called?').fill('Hostile');
   await page.getByRole('button', { name: 'Begin', exact: true }).click();
   await expect(page.locator('.lead-count')).toHaveText(/Nothing to mend|to look at/);
   await page.getByRole('button', { name: 'Show the page' }).click();
   await page.locator('.page-seen').waitFor();
+  await page.getByRole('button', { name: 'Look at Teacher notes' }).click();
+  await page.locator('.papers-seen').waitFor();
   const file = page.getByLabel('The lesson file as text');
   const address = page.url();
   for (const { name, text } of hostileLessons) {
@@ -72,9 +80,10 @@ test('typed on the Bench with its page shown, no hostile lesson does anything', 
     await page.locator('.lead-count[data-state="fresh"]').waitFor();
     const { plan } = compileLesson('hostile.md', text, demoLibrary, 'hostile');
     if (plan !== null)
-      await expect(page.frameLocator('.page-seen').locator('h1')).toHaveText(
-        plan.title.replaceAll(/\s+/g, ' ').trim(),
-      );
+      for (const frame of ['.page-seen', '.papers-seen'])
+        await expect(page.frameLocator(frame).locator('h1'), `${frame}: ${name}`).toHaveText(
+          plan.title.replaceAll(/\s+/g, ' ').trim(),
+        );
     expect(await marks(page), name).toEqual([]);
   }
   expect(done).toEqual([]);

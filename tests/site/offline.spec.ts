@@ -4,6 +4,8 @@ import type { Page } from '@playwright/test';
 import { expect, ready, test } from './page-under-test.ts';
 import { siteServer } from './site-server.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 const copyLine = (page: Page) => page.locator('[data-offline-copy]');
 
 /** What the build of the site under test wrote of its copy. */

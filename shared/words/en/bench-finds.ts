@@ -47,6 +47,42 @@ export const benchFinds = {
   questionLeaveRow: 'Leave the row out',
   leftOut: 'Left out',
   leftOutRow: 'Row {row}: {reason}',
+  belong: 'Where do these finds belong?',
+  belongNew: 'To a new site',
+  belongThere: 'To {site}, which is here already',
+  nameTaken:
+    'A site called {site} is here already: these finds would take the place of its own. To add to it, choose it above.',
+  into: {
+    one: 'Into {site}: {count} new find, {same} there already, the same, {replaced} put in the record of one there, {waiting} waiting for an answer, {leftOut} left out.',
+    other:
+      'Into {site}: {count} new finds, {same} there already, the same, {replaced} put in the record of one there, {waiting} waiting for an answer, {leftOut} left out.',
+  },
+  intoQuestions: 'Questions about the site',
+  intoQuestionsLeft: {
+    one: '{count} question about the site. The find waits for the answer.',
+    other: '{count} questions about the site; the first {shown} are here. Each find waits for its answer.',
+  },
+  intoPlaces:
+    'Made for these finds: {places}. What a list does not tell of them is a stand-in, marked as one in the site file; replace it from your own plan and section.',
+  intoFill: '{context} in {pit}',
+  intoSame: 'There already',
+  intoReplaced: 'Put in the record of one there',
+  intoReplacedRow: 'Row {row}: the record of {find} says what the row says.',
+  intoNone: 'Nothing of this list is new to {site}.',
+  intoErrors: {
+    one: 'The files of {site} have {count} error: a find in a row with an error is not seen here, and could come in twice. Mend it first.',
+    other:
+      'The files of {site} have {count} errors: a find in a row with an error is not seen here, and could come in twice. Mend them first.',
+  },
+  intoUnwritten:
+    'These finds cannot be written into the files of {site} as they stand. Mend its files first, or take the finds as a new site.',
+  intoTaken: 'The finds are in {site}, on the bench. Draft a lesson from them below.',
+  lastTaken: {
+    one: 'Last taken: {count} find, to {site}.',
+    other: 'Last taken: {count} finds, to {site}.',
+  },
+  takeBack: 'Take it back',
+  tookBack: 'Taken back: the finds of {site} are as they were before.',
   take: { one: 'Take the {count} find', other: 'Take the {count} finds' },
   takeNone: 'No find is ready yet.',
   taken: 'The finds of {site} are on the bench. Draft a lesson from them below.',

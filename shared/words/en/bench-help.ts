@@ -44,7 +44,11 @@ export const benchHelp = {
       name: 'Look at it as pupils do',
       how: 'Show the page, and choose an age: it is the lesson itself, and can be played.',
     },
-    { id: 'pack', name: 'Make the pack', how: 'One file that opens by double click, for the memory stick.' },
+    {
+      id: 'pack',
+      name: 'Make the pack, print the papers',
+      how: 'Make the pack is one file for the memory stick. Under Papers, print the notes, cards, safety sheet and kit list.',
+    },
     {
       id: 'file',
       name: 'Save it as a file',
@@ -76,6 +80,10 @@ export const benchHelp = {
     {
       word: 'record card',
       means: 'what pupils see at the end: what they said, what the record says, how we know.',
+    },
+    {
+      word: 'papers',
+      means: 'all that is printed: notes, sheets and cards, safety papers, station cards, signs, kit list.',
     },
     { word: 'pack', means: 'the lesson in one file that opens without a network.' },
   ],

@@ -154,6 +154,8 @@ export const bench = {
   packLead: 'One file for a memory stick: it opens by double click, without a network.',
   packMade: '{file} is made: {kilobytes} kB compressed. Look among your downloads.',
   packFaces: 'It goes without our type faces to stay small.',
+  packLarge:
+    'That is over the {most} kB a pack is held to: it opens, slowly on an old tablet. Fewer finds or activities make it smaller.',
   packNot: 'A pack is made when nothing stops the lesson.',
   packFailed: 'The pack could not be made here ({because}). On the command line: pitlore pack FILE.',
 

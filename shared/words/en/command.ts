@@ -60,6 +60,7 @@ export const commandWords = {
   pitlore day --from-lesson FILE [--pupils N] [--out DAY.yaml]   a day file made from a lesson, with stand-ins to write over
   pitlore dropin --per-hour N --minutes M --places C [--json]   how long people wait at a station they drop in on
   pitlore finds FILE.csv [--site ID] [--out DIR] [--json]   a finds list as it comes: what is guessed, what is asked, and our own files
+  pitlore finds FILE.csv --into SITE.yaml [--new-places] [--same-number leave|replace|number-on] [--write] [--json]   a finds list into a site that is there: what is new, the same, or asked; nothing is written without --write
   pitlore draft SITEID --bands B,B --minutes N [--seed S] [--kinds K,K] [--subjects S,S] [--pin FIND] [--out FILE] [--why] [--json]   a lesson from a site's finds, and why
   pitlore framework FILE [--to-case|--from-case] [--changed DATETIME]   a framework as a CASE 1.1 package, and back
 

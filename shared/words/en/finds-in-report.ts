@@ -16,7 +16,7 @@ const many = (count: number, one: string, other: string): string => `${count} ${
 /** What the command line says of a finds list. */
 export const findsInReport = {
   needs: (): string =>
-    'finds needs a finds list: pitlore finds FILE.csv [--site SITEID] [--out DIR] [--json]',
+    'finds needs a finds list: pitlore finds FILE.csv [--site SITEID] [--out DIR] [--json], or pitlore finds FILE.csv --into SITE.yaml [--write]',
   siteUnknown: (written: string, near: string | null, known: readonly string[]): string =>
     `expected a site (${known.join(', ')}); received ${quoted(written)}${near === null ? '' : `. Did you mean ${near}?`}`,
   counts: (

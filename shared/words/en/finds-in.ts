@@ -120,6 +120,7 @@ export const findsInWords = {
   numbered: (): string => 'numbered here; the list has none',
   fromRun: (contexts: readonly number[]): string =>
     `contexts ${contexts.join(', ')} follow each other, as the fills of one pit do`,
+  onlyPit: (): string => 'the list has neither pits nor contexts; all is put in one pit',
   onlyContext: (): string => 'the list has no contexts; all is put in one',
 
   // Columns.

@@ -105,6 +105,7 @@ export function lessonPapers(plan: Plan, library: Library, drawings: Drawings): 
     show: packWords.papersShow,
     hide: packWords.papersHide,
     print: packWords.papersPrint,
+    large: `${printPack.large}: ${printPack.largeHow}`,
     date: site.dateBlank,
     papers: papers.filter(({ sections }) => sections.length > 0),
   };

@@ -10,6 +10,7 @@ export function Papers({
   show,
   hide,
   print: printWord,
+  large,
   date,
   papers,
   head,
@@ -30,6 +31,12 @@ export function Papers({
         {title}
       </h2>
       <p class="small not-printed">{lead}</p>
+      <p class="paper-switches not-printed">
+        <label>
+          <input type="checkbox" data-large autocomplete="off" />
+          {large}
+        </label>
+      </p>
       {papers.map((paper) => {
         const { path, name, whom } = paper;
         const isOpen = opened.includes(path);

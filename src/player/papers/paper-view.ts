@@ -150,6 +150,8 @@ export interface PapersView {
   readonly show: string;
   readonly hide: string;
   readonly print: string;
+  /** Beside the box to tick for large print. */
+  readonly large: string;
   /** Left blank on paper, beside the particulars. */
   readonly date: string;
   readonly papers: readonly PaperView[];

@@ -9,6 +9,7 @@ const kept = {
   text: '---\n',
   files: [{ path: 'sites/a.yaml', file: 'a.yaml', text: 'id: a' }],
   photos: ['a-p1-1.jpg'],
+  taking: { site: 'A', finds: 2, before: [], wrote: [{ path: 'sites/a.yaml', mark: '5 1' }] },
   past: ['x'],
   changed: '2026-11-29T12:00:00.000Z',
 };
@@ -18,13 +19,14 @@ test('what is written today is read back', () => {
 });
 
 test('a visit of version 1, which had a text and nothing beside it, opens', () => {
-  const { files: _files, photos: _photos, past: _past, ...first } = kept;
-  expect(readKept({ ...first, version: 1 }).visit).toEqual({ ...kept, files: [], photos: [], past: [] });
+  const { files: _files, photos: _photos, past: _past, taking: _taking, ...first } = kept;
+  const rest = { files: [], photos: [], past: [], taking: null };
+  expect(readKept({ ...first, version: 1 }).visit).toEqual({ ...kept, ...rest });
 });
 
 test('a visit of version 2, which had no photographs, opens', () => {
-  const { photos: _photos, ...second } = kept;
-  expect(readKept({ ...second, version: 2 }).visit).toEqual({ ...kept, photos: [] });
+  const { photos: _photos, taking: _taking, ...second } = kept;
+  expect(readKept({ ...second, version: 2 }).visit).toEqual({ ...kept, photos: [], taking: null });
   expect(readKept({ ...second, version: 3 }).visit).toBeNull();
 });
 

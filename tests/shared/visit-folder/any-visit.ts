@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { slug } from '../../../shared/library/slug.ts';
 import type { CarriedVisit } from '../../../shared/visit-folder/index.ts';
 import { PICTURE } from '../../content/zips/gravel-end.ts';
@@ -85,7 +85,7 @@ export const plainly = ({ name, text, files, photos }: CarriedVisit): unknown =>
   name,
   text,
   files: files.map(({ path, file, text: own }) => ({ path, file, text: own })),
-  photos: [...photos].map(([photo, bytes]) => [photo, Buffer.from(bytes).toString('base64')]).toSorted(),
+  photos: [...photos].map(([photo, bytes]) => `${photo} ${Buffer.from(bytes).toString('base64')}`).toSorted(),
 });
 
 /** Visits in an order that is theirs alone. */

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { MOST_AT_ONCE, lotsWithin, openZip, saveZip } from '../../../shared/visit-folder/index.ts';
 import { gravelEnd } from '../../content/zips/gravel-end.ts';

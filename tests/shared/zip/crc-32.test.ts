@@ -1,5 +1,5 @@
 import { crc32 as nodeCrc32 } from 'node:zlib';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { crc32 } from '../../../shared/zip/crc-32.ts';
 

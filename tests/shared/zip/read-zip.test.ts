@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { deflateSync, unzipSync, zipSync } from 'fflate';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readZip, writeZip, type FolderFile, type Limits } from '../../../shared/zip/index.ts';
 import { folderOfVisit } from '../../../shared/visit-folder/folder-of-visit.ts';
