@@ -1,4 +1,5 @@
-import { expect, test } from './page-under-test.ts';
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, SIZES, test } from './page-under-test.ts';
 
 test('a find is keyed in and becomes a row of the list', async ({ watched: { page } }) => {
   await page.goto('/bench/');
