@@ -156,10 +156,8 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
           sites={opened?.offers.sites ?? NO_SITES}
           files={files}
           take={(taken, told) => {
-            const laid = carryPhotos(own, { files: takeIn(files, taken, told).files, photos });
-            const paths = new Set(taken.map(({ path }) => path));
-            const written = laid.files.filter(({ path }) => paths.has(path));
-            putOwn({ ...takeIn(files, written, told), photos });
+            const carried = carryPhotos(own, { files: taken, photos });
+            putOwn({ ...takeIn(files, carried.files, told), photos });
           }}
           taking={before === null || keeping === 'elsewhere' ? null : taking}
           takeBack={() => {

@@ -36,10 +36,10 @@ export interface Checker {
   readonly $finds: ReadableAtom<FindsRead | null>;
   /** Reads a list; what it gives is the number that the answer will carry. Of several, only the newest is read next. */
   readonly readFinds: (ask: Omit<FindsAsk, 'ask' | 'number'>) => number;
-  /** All papers of a visit; null where an error stands in the way. */
-  readonly papers: (ask: Omit<PapersAsk, 'ask' | 'number'>) => Promise<PrintedVisit | null>;
   /** The files of a site of the content; null where there is none of that name. */
   readonly site: (site: string) => Promise<OwnFiles | null>;
+  /** All papers of a visit; null where an error stands in the way. */
+  readonly papers: (ask: Omit<PapersAsk, 'ask' | 'number'>) => Promise<PrintedVisit | null>;
   readonly draft: (ask: Omit<DraftAsk, 'ask' | 'number'>) => Promise<Drafted>;
   /** A day file made from a visit; null where an error stands in the way. */
   readonly day: (ask: Omit<DayAsk, 'ask' | 'number'>) => Promise<DayMade['made']>;
@@ -54,8 +54,8 @@ export function createChecker(content: string): Checker {
   let number = 0;
   let lastFinds = 0;
   const $finds = atom<FindsRead | null>(null);
-  const papers = new Map<number, (visit: PrintedVisit | null) => void>();
   const sites = new Map<number, (site: OwnFiles | null) => void>();
+  const papers = new Map<number, (visit: PrintedVisit | null) => void>();
   const drafts = new Map<number, (drafted: Drafted) => void>();
   const days = new Map<number, (made: DayMade['made']) => void>();
   const waiting = new Map<number, (page: PackPart | null) => void>();
@@ -121,17 +121,17 @@ export function createChecker(content: string): Checker {
       readings.ask({ ask: 'finds-in', number, ...wanted });
       return number;
     },
-    papers: ({ name, text, files }) =>
-      new Promise((answer) => {
-        number += 1;
-        papers.set(number, answer);
-        post({ ask: 'papers', number, name, text, files });
-      }),
     site: (site) =>
       new Promise((answer) => {
         number += 1;
         sites.set(number, answer);
         post({ ask: 'site', number, site });
+      }),
+    papers: ({ name, text, files }) =>
+      new Promise((answer) => {
+        number += 1;
+        papers.set(number, answer);
+        post({ ask: 'papers', number, name, text, files });
       }),
     draft: (wanted) =>
       new Promise((answer) => {

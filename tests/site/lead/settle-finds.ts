@@ -82,10 +82,6 @@ export const sayColumn = (page: Page, header: string, holds: string): Promise<vo
     page.getByLabel(`What ${header} holds`, { exact: true }).selectOption({ label: holds }),
   );
 
-/** Says in which unit a column is. */
-export const sayUnit = (page: Page, header: string, unit: string): Promise<void> =>
-  andRead(page, () => page.getByLabel(`The unit of ${header}`, { exact: true }).selectOption(unit));
-
 /** Settles question after question until none is left; gives back what was asked. */
 export async function settleQuestions(page: Page, reply: (asked: Asked) => Reply): Promise<readonly Asked[]> {
   const settled: Asked[] = [];
