@@ -61,7 +61,7 @@ export const benchPhotos = {
   replaces: '{find} has a photograph already: this one takes its place.',
   shows: 'What is to be seen in it?',
   showsHint:
-    'For those who hear the lesson: colour, shape, marks. Not what it is; pupils may be asked that. At most {most} signs.',
+    'For those who hear the lesson: colour, shape, marks. Not what it is; pupils may be asked that. At most {most} characters.',
   showsTells: 'This says “{word}”, which pupils may be asked to find out. Is that meant?',
   credit: 'Who took it, or owns it?',
   creditHint: 'Stands under it wherever it is shown: “Photograph: Wendle Marsh Field School”.',
