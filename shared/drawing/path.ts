@@ -1,24 +1,35 @@
 import { around, between, type Point } from './point.ts';
 
-/** Hundredths of a millimetre, whole. */
-const grain = (value: number): number => Math.round(value * 100);
+/** A drawing that reaches so far, in mm, is one of ground: a tenth of a millimetre is finer there than any line. ASM. */
+const GROUND_MM = 300;
+
+/** A length in whole hundredths of a millimetre; for ground in whole tenths of it, told in hundredths all the same. */
+type Grain = (value: number) => number;
+
+const hundredths: Grain = (value) => Math.round(value * 100);
+const tenths: Grain = (value) => Math.round(value * 10) * 10;
+
+const isFar = ([x, y]: Point): boolean => Math.abs(x) > GROUND_MM || Math.abs(y) > GROUND_MM;
+
+/** How finely a path is told: by how far from the corner of its drawing it begins. */
+const grainOf = (start: Point): Grain => (isFar(start) ? tenths : hundredths);
 
 /** A number of hundredths in as few letters as it takes: 250 is `2.5`, -5 is `-.05`. */
-function write(hundredths: number): string {
-  const size = Math.abs(hundredths);
+function write(value: number): string {
+  const size = Math.abs(value);
   const rest = size % 100;
   const whole = (size - rest) / 100;
-  const sign = hundredths < 0 ? '-' : '';
+  const sign = value < 0 ? '-' : '';
   if (rest === 0) return sign + whole;
   const places = rest % 10 === 0 ? `.${rest / 10}` : rest < 10 ? `.0${rest}` : `.${rest}`;
   return whole === 0 ? sign + places : sign + whole + places;
 }
 
 /** Numbers written one after another; a minus parts them as well as a space does. */
-const next = (text: string, hundredths: number): string =>
-  hundredths < 0 || text === '' ? text + write(hundredths) : `${text} ${write(hundredths)}`;
+const next = (text: string, value: number): string =>
+  value < 0 || text === '' ? text + write(value) : `${text} ${write(value)}`;
 
-const pair = ([x, y]: Point): string => next(write(grain(x)), grain(y));
+const pair = ([x, y]: Point, grain: Grain): string => next(write(grain(x)), grain(y));
 
 /** Path data from a start and groups of points, each group one command's worth, relative to the group's start. */
 function relative(
@@ -27,6 +38,7 @@ function relative(
   groups: readonly (readonly Point[])[],
   closed: boolean,
 ): string {
+  const grain = grainOf(start);
   let [x, y] = [grain(start[0]), grain(start[1])];
   let values = '';
   for (const group of groups) {
@@ -38,10 +50,10 @@ function relative(
     }
     [x, y] = [endX, endY];
   }
-  return `M${pair(start)}${values === '' ? '' : letter + values}${closed ? 'z' : ''}`;
+  return `M${pair(start, grain)}${values === '' ? '' : letter + values}${closed ? 'z' : ''}`;
 }
 
-/** A line of straight pieces, to 0.01 mm. @example linePath([[0, 0], [1, 2]]) // 'M0 0l1 2' */
+/** A line of straight pieces, to 0.01 mm; one that begins far out on the ground of a pit, to 0.1 mm. @example linePath([[0, 0], [1, 2]]) // 'M0 0l1 2' */
 export const linePath = (points: readonly Point[], closed = false): string =>
   relative(
     around(points, 0),
@@ -106,7 +118,7 @@ export function wedgePath(head: Point, tail: Point, headWidthMm: number): string
 }
 
 /** A dot: a stroke of no length, whose round cap is what shows. */
-export const dotPath = (place: Point): string => `M${pair(place)}h0`;
+export const dotPath = (place: Point): string => `M${pair(place, grainOf(place))}h0`;
 
 /** A circle of four curves. */
 export function circlePath(centre: Point, radiusX: number, radiusY = radiusX): string {
