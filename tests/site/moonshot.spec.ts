@@ -103,7 +103,7 @@ async function draftVisit(page: Page, ages: readonly string[], minutes: number):
 async function takePackAway(page: Page): Promise<Packed> {
   await checkedAs(page, 'Nothing to mend.');
   const pack = await saveOne(page, 'Make the pack');
-  const lesson = await saveOne(page, 'Save as a file');
+  const lesson = await saveOne(page, 'Save as a file of text');
   const files = await savedBy(page, 'Save the finds as files', 2);
   // A memory stick keeps the name, which a browser goes by.
   const path = join(folder, pack.name);

@@ -1,6 +1,6 @@
 import { expect, type Locator } from '@playwright/test';
 import type { PupilHands } from './pupil-hands.ts';
-import { chainHome, seeGathering, type Step } from './seen-gathering.ts';
+import { chainHome, seeGathering, swapsLiked, type Step } from './seen-gathering.ts';
 
 const thing = (barter: Locator, side: 0 | 1, good: string): Locator =>
   barter.locator('.offer-side').nth(side).locator(`[data-good="${good}"]`).first();
@@ -21,9 +21,15 @@ async function offer(
   return (await passed.count()) > 0;
 }
 
+const asSwap = ({ with: trader, give, take }: Step): object => ({
+  with: trader,
+  give: [give],
+  take: [take],
+});
+
 /**
- * Asks everyone what they would like, thinks, and swaps until one holds what one came for. Where two things go against
- * one, or gifts open doors, one gift or swap that passes is enough.
+ * Asks everyone what they would like, thinks, and swaps until one holds what one came for. Where gifts open doors, or two
+ * things go against one and no chain of single things leads home, one gift or swap that passes is enough.
  */
 export async function finishGathering(barter: Locator, hands: PupilHands): Promise<object> {
   const asks = barter.locator('[data-ask]');
@@ -33,22 +39,25 @@ export async function finishGathering(barter: Locator, hands: PupilHands): Promi
     await expect(asks).toHaveCount(left - 1);
   }
   const seen = await seeGathering(barter);
-  const hasGifts = (await barter.locator('.thing-worth').count()) > 0;
+  const hasGifts = (await barter.getByText('Takes a gift').count()) > 0;
   const chain = hasGifts ? null : chainHome(seen);
   if (chain !== null) {
     for (const step of chain) expect(await offer(barter, hands, step), JSON.stringify(step)).toBe(true);
     await expect(barter.locator('[data-move="read"]')).toHaveAttribute('data-weight', 'main');
-    return {
-      swaps: chain.map(({ with: trader, give, take }) => ({ with: trader, give: [give], take: [take] })),
-    };
+    return { swaps: chain.map(asSwap) };
   }
-  const [give = ''] = seen.holds;
-  for (const { id } of seen.traders) {
-    if (await offer(barter, hands, { with: id, give, take: null }))
-      return { swaps: [{ with: id, give: [give], take: [] }] };
+  const [gift = ''] = seen.holds;
+  if (hasGifts)
+    for (const { id } of seen.traders) {
+      if (await offer(barter, hands, { with: id, give: gift, take: null }))
+        return { swaps: [{ with: id, give: [gift], take: [] }] };
+      await hands.press(barter.getByRole('button', { name: /^Leave / }));
+    }
+  for (const step of swapsLiked(seen)) {
+    if (await offer(barter, hands, step)) return { swaps: [asSwap(step)] };
     await hands.press(barter.getByRole('button', { name: /^Leave / }));
   }
-  throw new Error('nobody takes a gift, and no chain leads home');
+  throw new Error('nobody takes a gift or a swap');
 }
 
 /** Keys in what each of a class gained: all nothing but two, who gained one. */

@@ -49,6 +49,16 @@ const liking = ({ likes }: SeenTrader, good: string): number => {
   return rank === -1 ? 0 : likes.length - rank;
 };
 
+/** Single swaps that somebody would like, from what all hold at first. */
+export const swapsLiked = ({ holds, traders }: SeenGathering): readonly Step[] =>
+  traders.flatMap((trader) =>
+    holds.flatMap((give) =>
+      trader.holds
+        .filter((take) => liking(trader, give) > liking(trader, take))
+        .map((take) => ({ with: trader.id, give, take })),
+    ),
+  );
+
 /** Swaps one for one that bring home the aim, by trying all chains, the short ones first; null where there is none. */
 export function chainHome(seen: SeenGathering): readonly Step[] | null {
   interface Reached {
