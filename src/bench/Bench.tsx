@@ -13,7 +13,6 @@ import { bench as words } from '../../shared/words/en/bench.ts';
 import { benchCarry } from '../../shared/words/en/bench-carry.ts';
 import type { StepId } from '../../shared/words/en/bench-help.ts';
 import { say } from '../../shared/words/index.ts';
-import type { ContentFile } from '../../shared/library/index.ts';
 import { slug } from '../../shared/library/slug.ts';
 import { createBench } from '../stores/bench.ts';
 import { BeginVisit } from './BeginVisit.tsx';
@@ -27,9 +26,10 @@ import type { BenchFiles } from './bench-files.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
 import { PhotosPanel } from './photos/PhotosPanel.tsx';
-import type { Offer, Offers } from './protocol.ts';
+import type { Offers } from './protocol.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
+import { sitesInOrder } from './sites-in-order.ts';
 import { stepsDone } from './steps-done.ts';
 import { TenSteps } from './TenSteps.tsx';
 import { ToldLine } from './ToldLine.tsx';
@@ -52,12 +52,6 @@ const titleIn = (text: string): string => {
 };
 
 const NO_SITES: Offers['sites'] = [];
-
-/** The sites to draft from, the lead's own last. */
-function sitesInOrder({ sites }: Offers, own: readonly ContentFile[]): readonly Offer[] {
-  const isOwn = (id: string): boolean => own.some(({ path }) => path === `sites/${id}.yaml`);
-  return sites.toSorted((a, b) => Number(isOwn(a.value)) - Number(isOwn(b.value)));
-}
 
 /** The site a lesson names. */
 const siteIn = ({ head }: Outline): string => {
@@ -168,7 +162,7 @@ export function Bench({ fields, content, files: served, help, day }: BenchProps)
         {opened !== null && (
           <DraftPanel
             checker={checker}
-            sites={sitesInOrder(opened.offers, files)}
+            sites={sitesInOrder(opened.offers.sites, files)}
             files={files}
             kinds={Object.keys(fields.kinds)}
             hasVisit={visit !== null && keeping !== 'elsewhere'}
