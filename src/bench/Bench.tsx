@@ -17,15 +17,13 @@ import { slug } from '../../shared/library/slug.ts';
 import { createBench } from '../stores/bench.ts';
 import { BeginVisit } from './BeginVisit.tsx';
 import { createChecker } from './checker.ts';
-import { DraftPanel } from './DraftPanel.tsx';
 import { createEdits } from './edits.ts';
 import type { LessonFields } from './field.ts';
-import { FindsInPanel } from './FindsInPanel.tsx';
+import { later } from './later.tsx';
 import { KeepingLine } from './KeepingLine.tsx';
 import type { BenchFiles } from './bench-files.ts';
 import { OfferedWords, offeredFor } from './OfferedWords.tsx';
 import { OnBench } from './OnBench.tsx';
-import { PhotosPanel } from './photos/PhotosPanel.tsx';
 import type { Offers } from './protocol.ts';
 import { ShelfList } from './ShelfList.tsx';
 import type { Caret } from './FileText.tsx';
@@ -50,6 +48,11 @@ const titleIn = (text: string): string => {
   const title = outline(text).head?.data?.['title'];
   return typeof title === 'string' ? title : '';
 };
+
+// Doors that are shut at first: the page stands before they do.
+const FindsInPanel = later(async () => (await import('./FindsInPanel.tsx')).FindsInPanel);
+const PhotosPanel = later(async () => (await import('./photos/PhotosPanel.tsx')).PhotosPanel);
+const DraftPanel = later(async () => (await import('./DraftPanel.tsx')).DraftPanel);
 
 const NO_SITES: Offers['sites'] = [];
 
