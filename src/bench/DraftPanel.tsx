@@ -3,6 +3,7 @@ import { BANDS, type Band } from '../../shared/library/bands.ts';
 import type { ContentFile } from '../../shared/library/index.ts';
 import { benchFinds as words } from '../../shared/words/en/bench-finds.ts';
 import type { Checker } from './checker.ts';
+import { OfferChoice } from './OfferChoice.tsx';
 import type { DraftAsk, Drafted, Offer } from './protocol.ts';
 
 interface Props {
@@ -56,22 +57,7 @@ export function DraftPanel({ checker, sites, files, kinds, hasVisit, beginWith, 
         }}
       >
         <div class="begin-form">
-          <label>
-            {words.draftSite}
-            <select
-              class="form-value"
-              value={from}
-              onChange={({ currentTarget }) => {
-                setSite(currentTarget.value);
-              }}
-            >
-              {sites.map(({ value, means }) => (
-                <option key={value} value={value}>
-                  {means}
-                </option>
-              ))}
-            </select>
-          </label>
+          <OfferChoice label={words.draftSite} offers={sites} value={from} choose={setSite} />
           <label>
             {words.draftMinutes}
             <input

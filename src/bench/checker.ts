@@ -1,6 +1,7 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import type { OwnFiles } from '../../shared/bench/index.ts';
 import type { PrintedVisit } from '../printing/print-view.ts';
+import { awaited } from './awaited.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import type {
   Answer,
@@ -54,11 +55,11 @@ export function createChecker(content: string): Checker {
   let number = 0;
   let lastFinds = 0;
   const $finds = atom<FindsRead | null>(null);
-  const sites = new Map<number, (site: OwnFiles | null) => void>();
-  const papers = new Map<number, (visit: PrintedVisit | null) => void>();
-  const drafts = new Map<number, (drafted: Drafted) => void>();
-  const days = new Map<number, (made: DayMade['made']) => void>();
-  const waiting = new Map<number, (page: PackPart | null) => void>();
+  const sites = awaited<OwnFiles | null>();
+  const papers = awaited<PrintedVisit | null>();
+  const drafts = awaited<Drafted>();
+  const days = awaited<DayMade['made']>();
+  const pages = awaited<PackPart | null>();
 
   const post = (ask: Ask): void => {
     // A worker is no window: it has no origin to name.
@@ -72,24 +73,11 @@ export function createChecker(content: string): Checker {
     else if (data.answer === 'failed') $failed.set(data.because);
     else if (data.answer === 'finds-in') {
       if (data.number === lastFinds) $finds.set(data);
-    } else if (data.answer === 'site') {
-      sites.get(data.number)?.(data.site);
-      sites.delete(data.number);
-    } else if (data.answer === 'drafted') {
-      drafts.get(data.number)?.(data);
-      drafts.delete(data.number);
-    } else if (data.answer === 'day') {
-      days.get(data.number)?.(data.made);
-      days.delete(data.number);
-    } else if (data.answer === 'papers') {
-      papers.get(data.number)?.(data.visit);
-      papers.delete(data.number);
-    } else {
-      const asked = waiting.get(data.number);
-      waiting.delete(data.number);
-      if (asked === undefined) $checked.set(data);
-      else asked(data.page);
-    }
+    } else if (data.answer === 'site') sites.answered(data.number, data.site);
+    else if (data.answer === 'drafted') drafts.answered(data.number, data);
+    else if (data.answer === 'day') days.answered(data.number, data.made);
+    else if (data.answer === 'papers') papers.answered(data.number, data.visit);
+    else if (!pages.answered(data.number, data.page)) $checked.set(data);
     if (data.answer === 'checked' || data.answer === 'failed') checks.answered();
     if (data.answer === 'finds-in' || data.answer === 'failed') readings.answered();
   });
@@ -108,12 +96,11 @@ export function createChecker(content: string): Checker {
       number += 1;
       checks.ask({ ask: 'check', number, ...wanted });
     },
-    page: (wanted) =>
-      new Promise((answer) => {
-        number += 1;
-        waiting.set(number, answer);
-        post({ ask: 'check', number, ...wanted, page: { band: null } });
-      }),
+    page: (wanted) => {
+      number += 1;
+      post({ ask: 'check', number, ...wanted, page: { band: null } });
+      return pages.wait(number);
+    },
     $finds,
     readFinds: (wanted) => {
       number += 1;
@@ -121,29 +108,25 @@ export function createChecker(content: string): Checker {
       readings.ask({ ask: 'finds-in', number, ...wanted });
       return number;
     },
-    site: (site) =>
-      new Promise((answer) => {
-        number += 1;
-        sites.set(number, answer);
-        post({ ask: 'site', number, site });
-      }),
-    papers: ({ name, text, files }) =>
-      new Promise((answer) => {
-        number += 1;
-        papers.set(number, answer);
-        post({ ask: 'papers', number, name, text, files });
-      }),
-    draft: (wanted) =>
-      new Promise((answer) => {
-        number += 1;
-        drafts.set(number, answer);
-        post({ ask: 'draft', number, ...wanted });
-      }),
-    day: (wanted) =>
-      new Promise((answer) => {
-        number += 1;
-        days.set(number, answer);
-        post({ ask: 'day', number, ...wanted });
-      }),
+    site: (site) => {
+      number += 1;
+      post({ ask: 'site', number, site });
+      return sites.wait(number);
+    },
+    papers: ({ name, text, files }) => {
+      number += 1;
+      post({ ask: 'papers', number, name, text, files });
+      return papers.wait(number);
+    },
+    draft: (wanted) => {
+      number += 1;
+      post({ ask: 'draft', number, ...wanted });
+      return drafts.wait(number);
+    },
+    day: (wanted) => {
+      number += 1;
+      post({ ask: 'day', number, ...wanted });
+      return days.wait(number);
+    },
   };
 }

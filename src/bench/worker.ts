@@ -59,6 +59,12 @@ const sameFiles = (a: readonly ContentFile[] | null, b: readonly ContentFile[]):
   a.length === b.length &&
   a.every((file, index) => file.path === b[index]?.path && file.text === b[index]?.text);
 
+/** The library to answer from, with these files laid over it; null before the content is there. */
+function libraryFor(own: readonly ContentFile[]): Library | null {
+  if (content !== null && !sameFiles(readFrom, own)) libraryWith(content, own);
+  return library;
+}
+
 /** The page as one band meets it, or as the youngest of its bands does. */
 async function pageOf({ name, page }: CheckAsk, plan: Plan, from: Library): Promise<PackPart> {
   const band = plan.bands.find((each) => each === page?.band);
@@ -69,11 +75,10 @@ async function pageOf({ name, page }: CheckAsk, plan: Plan, from: Library): Prom
 }
 
 async function check(ask: CheckAsk): Promise<void> {
-  if (content === null) return;
-  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
-  if (library === null) return;
+  const from = libraryFor(ask.files);
+  if (from === null) return;
   const started = performance.now();
-  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name, readRun);
+  const { plan, problems, claims } = checkLesson(`${ask.name}.md`, ask.text, from, ask.name, readRun);
   const tookMs = performance.now() - started;
   say({
     answer: 'checked',
@@ -82,9 +87,9 @@ async function check(ask: CheckAsk): Promise<void> {
     text: ask.text,
     problems,
     claims: claimLines(claims),
-    added: plan === null ? null : addUp(library, plan, ask.pupils, FRAMEWORKS),
+    added: plan === null ? null : addUp(from, plan, ask.pupils, FRAMEWORKS),
     bands: plan?.bands ?? [],
-    page: ask.page === null || plan === null ? null : await pageOf(ask, plan, library),
+    page: ask.page === null || plan === null ? null : await pageOf(ask, plan, from),
     papers:
       plan === null
         ? []
@@ -94,11 +99,10 @@ async function check(ask: CheckAsk): Promise<void> {
 }
 
 function papers(ask: PapersAsk): void {
-  if (content === null) return;
-  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
-  if (library === null) return;
-  const { plan } = checkLesson(`${ask.name}.md`, ask.text, library, ask.name);
-  const visit = plan === null ? null : visitPapers(plan, library);
+  const from = libraryFor(ask.files);
+  if (from === null) return;
+  const { plan } = compileLesson(`${ask.name}.md`, ask.text, from, ask.name);
+  const visit = plan === null ? null : visitPapers(plan, from);
   say({ answer: 'papers', number: ask.number, visit });
 }
 
@@ -128,31 +132,28 @@ async function open(address: string, { files: own, photos }: OwnFiles): Promise<
 }
 
 function findsIn(ask: FindsAsk): void {
-  if (content === null) return;
-  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
-  if (library === null) return;
+  const from = libraryFor(ask.files);
+  if (content === null || from === null) return;
   const isOwn = (path: string): boolean => ask.files.some((file) => file.path === path);
   const files = [...ask.files, ...content.files.filter(({ path }) => !isOwn(path))];
-  const told = takeFinds(ask, library, files, content.home ?? []);
+  const told = takeFinds(ask, from, files, content.home ?? []);
   say({ answer: 'finds-in', number: ask.number, ...told });
 }
 
 function draft(ask: DraftAsk): void {
-  if (content === null) return;
-  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
-  const site = library?.sites.find(({ id }) => id === ask.site);
-  if (library === null || site === undefined) return;
-  say({ answer: 'drafted', number: ask.number, ...tellDraft(draftVisit(library, site, ask.request)) });
+  const from = libraryFor(ask.files);
+  const site = from?.sites.find(({ id }) => id === ask.site);
+  if (from === null || site === undefined) return;
+  say({ answer: 'drafted', number: ask.number, ...tellDraft(draftVisit(from, site, ask.request)) });
 }
 
 /** A day of the visit as it stands, by the same compiler and rules. */
 function day(ask: DayAsk): void {
-  if (content === null) return;
-  if (!sameFiles(readFrom, ask.files)) libraryWith(content, ask.files);
-  if (library === null) return;
+  const from = libraryFor(ask.files);
+  if (from === null) return;
   const file = `${ask.name}.md`;
-  const { plan } = compileLesson(file, ask.text, library, ask.name);
-  const made = plan === null ? null : lessonDay(library.safety, plan, { ...ask, file });
+  const { plan } = compileLesson(file, ask.text, from, ask.name);
+  const made = plan === null ? null : lessonDay(from.safety, plan, { ...ask, file });
   say({ answer: 'day', number: ask.number, made });
 }
 

@@ -1,5 +1,6 @@
 import { benchPhotos as words } from '../../../shared/words/en/bench-photos.ts';
 import { say } from '../../../shared/words/index.ts';
+import { OfferChoice } from '../OfferChoice.tsx';
 import type { Offers } from '../protocol.ts';
 
 interface Props {
@@ -19,24 +20,7 @@ export function FindChoice({ id, sites, site, find, photographed, missing, setSi
   const here = sites.find(({ value }) => value === site);
   return (
     <>
-      {sites.length > 1 && (
-        <label>
-          {words.site}
-          <select
-            class="form-value"
-            value={site}
-            onChange={({ currentTarget }) => {
-              setSite(currentTarget.value);
-            }}
-          >
-            {sites.map(({ value, means }) => (
-              <option key={value} value={value}>
-                {means}
-              </option>
-            ))}
-          </select>
-        </label>
-      )}
+      {sites.length > 1 && <OfferChoice label={words.site} offers={sites} value={site} choose={setSite} />}
       <div class="photo-field">
         <label for={`${id}-find`}>{words.find}</label>
         <select
